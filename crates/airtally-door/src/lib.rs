@@ -1,0 +1,1 @@
+//! JSON text to document and back, through the browser's own JSON.

@@ -1,0 +1,1 @@
+//! Everything the calculation means, said in English.

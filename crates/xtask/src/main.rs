@@ -1,0 +1,2 @@
+//! The workshop.
+fn main() {}
