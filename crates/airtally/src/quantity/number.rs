@@ -1,0 +1,161 @@
+//! Numbers as people write them: decimal point or comma, thousands apart, powers of ten, fractions.
+
+use super::parse::ParseError;
+
+/// The number at the start of the text, without a sign, and how many bytes it takes.
+///
+/// Errors: [`ParseError::NotANumber`], [`ParseError::Ambiguous`], [`ParseError::NotFinite`].
+pub(super) fn number_at(text: &str) -> Result<(f64, usize), ParseError> {
+    if let Some((value, length)) = vulgar_at(text) {
+        return Ok((value, length));
+    }
+    let run = run_length(text);
+    let exponent = exponent_length(&text[run..]);
+    let length = run + exponent;
+    let has_no_decimals = exponent == 0 && !text[..run].contains(['.', ',']);
+    if !has_no_decimals {
+        return Ok((interpret(&text[..run], &text[run..length])?, length));
+    }
+    if let Some((fraction, length)) = fraction_at(text) {
+        return Ok((finite(fraction)?, length));
+    }
+    let whole = interpret(&text[..run], "")?;
+    match mixed_at(&text[run..]) {
+        Some((fraction, more)) => Ok((finite(whole + fraction)?, run + more)),
+        None => Ok((whole, run)),
+    }
+}
+
+/// Whether a number may begin with this.
+pub(super) fn starts_number(letter: char) -> bool {
+    letter.is_ascii_digit() || matches!(letter, '.' | ',') || vulgar(letter).is_some()
+}
+
+/// The value of a fraction that is one letter.
+pub(super) fn vulgar(letter: char) -> Option<f64> {
+    match letter {
+        '½' => Some(0.5),
+        '¼' => Some(0.25),
+        '¾' => Some(0.75),
+        '⅛' => Some(0.125),
+        '⅜' => Some(0.375),
+        '⅝' => Some(0.625),
+        '⅞' => Some(0.875),
+        '⅓' => Some(1.0 / 3.0),
+        '⅔' => Some(2.0 / 3.0),
+        _ => None,
+    }
+}
+
+fn vulgar_at(text: &str) -> Option<(f64, usize)> {
+    let letter = text.chars().next()?;
+    vulgar(letter).map(|value| (value, letter.len_utf8()))
+}
+
+/// Bytes of digits, points, commas, and marks between thousands.
+fn run_length(text: &str) -> usize {
+    let mut has_decimals = false;
+    for (place, letter) in text.char_indices() {
+        let after = &text[place + letter.len_utf8()..];
+        match letter {
+            '0'..='9' => {}
+            '.' | ',' => has_decimals = true,
+            _ if parts_thousands(letter) && place > 0 && !has_decimals && begins_with_three_digits(after) => {}
+            _ => return place,
+        }
+    }
+    text.len()
+}
+
+/// A space of any width, or an apostrophe.
+fn parts_thousands(letter: char) -> bool {
+    matches!(letter, ' ' | '\u{a0}' | '\u{2007}' | '\u{2009}' | '\u{202f}' | '\'' | '’')
+}
+
+/// Three digits, no fourth, and not the top of a fraction.
+fn begins_with_three_digits(text: &str) -> bool {
+    digits_length(text) == 3 && !text[3..].starts_with(['/', '⁄'])
+}
+
+fn digits_length(text: &str) -> usize {
+    text.bytes().take_while(u8::is_ascii_digit).count()
+}
+
+/// Bytes of `e3`, `E-3` …; 0 when there is none.
+fn exponent_length(text: &str) -> usize {
+    let Some(after) = text.strip_prefix(['e', 'E']) else {
+        return 0;
+    };
+    let digits = after.strip_prefix(['+', '-', '−']).unwrap_or(after);
+    match digits_length(digits) {
+        0 => 0,
+        length => text.len() - digits.len() + length,
+    }
+}
+
+/// What the points and commas of a run mean.
+fn interpret(run: &str, exponent: &str) -> Result<f64, ParseError> {
+    let (points, commas) = (run.matches('.').count(), run.matches(',').count());
+    let last = run.rfind(['.', ',']).map(|place| (place, &run[place..=place]));
+    let decimal_place = match last {
+        Some((place, mark)) if run.matches(mark).count() == 1 => Some(place),
+        Some(_) if points > 0 && commas > 0 => return Err(ParseError::NotANumber),
+        _ => None,
+    };
+    let (whole, decimals) = match decimal_place {
+        Some(place) => (&run[..place], &run[place + 1..]),
+        None => (run, ""),
+    };
+    if points == 0 && commas == 1 && decimals.len() == 3 && is_first_group(whole) {
+        let decimal = value(whole, decimals, exponent)?;
+        let thousands = value(&[whole, decimals].concat(), "", exponent)?;
+        return Err(ParseError::Ambiguous { decimal, thousands });
+    }
+    value(&without_thousands(whole)?, decimals, exponent)
+}
+
+/// One to three digits, the first not 0.
+fn is_first_group(text: &str) -> bool {
+    (1..=3).contains(&text.len()) && digits_length(text) == text.len() && !text.starts_with('0')
+}
+
+/// The digits alone. An error unless one sort of mark parts groups of three.
+fn without_thousands(whole: &str) -> Result<String, ParseError> {
+    let Some(mark) = whole.chars().find(|letter| !letter.is_ascii_digit()) else {
+        return Ok(whole.to_owned());
+    };
+    let mut groups = whole.split(mark);
+    let is_first_good = groups.next().is_some_and(is_first_group);
+    let are_rest_good = groups.all(|group| group.len() == 3 && digits_length(group) == 3);
+    if is_first_good && are_rest_good { Ok(whole.replace(mark, "")) } else { Err(ParseError::NotANumber) }
+}
+
+fn value(whole: &str, decimals: &str, exponent: &str) -> Result<f64, ParseError> {
+    if whole.is_empty() && decimals.is_empty() {
+        return Err(ParseError::NotANumber);
+    }
+    let text = format!("{whole}.{decimals}{}", exponent.replace('−', "-"));
+    finite(text.parse().map_err(|_| ParseError::NotANumber)?)
+}
+
+fn finite(value: f64) -> Result<f64, ParseError> {
+    if value.is_finite() { Ok(value) } else { Err(ParseError::NotFinite) }
+}
+
+/// `1/2`, and how many bytes it takes.
+fn fraction_at(text: &str) -> Option<(f64, usize)> {
+    let top = digits_length(text);
+    let after = text[top..].strip_prefix(['/', '⁄'])?;
+    let bottom = digits_length(after);
+    let length = text.len() - after.len() + bottom;
+    let value = text[..top].parse::<f64>().ok()? / after[..bottom].parse::<f64>().ok()?;
+    Some((value, length))
+}
+
+/// The fraction after a whole number: `½`, ` ½`, ` 1/2`.
+fn mixed_at(text: &str) -> Option<(f64, usize)> {
+    let after = text.trim_start();
+    let space = text.len() - after.len();
+    let fraction = if space == 0 { None } else { fraction_at(after) };
+    vulgar_at(after).or(fraction).map(|(value, length)| (value, space + length))
+}

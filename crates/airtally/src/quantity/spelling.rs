@@ -1,0 +1,66 @@
+//! Which unit is spelled at a place in a text.
+
+use super::{number::vulgar, unit::Unit};
+
+/// The unit with the longest spelling at the start of the text, and how many bytes it takes.
+pub(super) fn unit_at(text: &str) -> Option<(Unit, usize)> {
+    let found = |unit: Unit| unit.spellings().iter().filter_map(|spelling| spelled_length(text, spelling)).max();
+    Unit::all().filter_map(|unit| found(unit).map(|length| (unit, length))).max_by_key(|(_, length)| *length)
+}
+
+/// Bytes of text that this spelling takes, when the text begins with it and the word ends there.
+fn spelled_length(text: &str, spelling: &str) -> Option<usize> {
+    let mut rest = text;
+    for letter in spelling.chars() {
+        rest = match letter {
+            ' ' => skip_gap(rest),
+            '/' => skip_gap(skip_gap(rest).strip_prefix('/')?),
+            digit if digit.is_ascii_digit() => strip_letter(rest.strip_prefix('^').unwrap_or(rest), digit)?,
+            other => strip_letter(rest, other)?,
+        };
+    }
+    rest = strip_full_stop(rest, spelling);
+    ends_word(rest).then_some(text.len() - rest.len())
+}
+
+fn skip_gap(text: &str) -> &str {
+    text.trim_start_matches(|letter: char| letter.is_whitespace() || matches!(letter, '.' | '·' | '*'))
+}
+
+fn strip_letter(text: &str, expected: char) -> Option<&str> {
+    let letter = text.chars().next()?;
+    (plain(letter) == expected).then(|| &text[letter.len_utf8()..])
+}
+
+/// The letter as the spellings have it: small, with plain powers and quote marks.
+fn plain(letter: char) -> char {
+    match letter {
+        '²' | '₂' => '2',
+        '³' => '3',
+        '¹' => '1',
+        '⁻' | '−' => '-',
+        '’' | '′' => '\'',
+        '”' | '″' => '"',
+        'º' | '˚' => '°',
+        _ => letter.to_lowercase().next().unwrap_or(letter),
+    }
+}
+
+/// Drops the full stop of `ft.`, but not the point of `.5`.
+fn strip_full_stop<'a>(text: &'a str, spelling: &str) -> &'a str {
+    match text.strip_prefix('.') {
+        Some(after) if spelling.ends_with(char::is_alphabetic) && !after.starts_with(|c: char| c.is_ascii_digit()) => {
+            after
+        }
+        _ => text,
+    }
+}
+
+/// Whether what follows cannot belong to the same word. A digit may follow: `12ft6in`.
+fn ends_word(rest: &str) -> bool {
+    let Some(next) = rest.chars().next() else {
+        return true;
+    };
+    let is_digit = next.is_ascii_digit() || vulgar(next).is_some();
+    is_digit || !(next.is_alphanumeric() || matches!(next, '/' | '^' | '⁻'))
+}
