@@ -159,7 +159,7 @@ pub(super) const TABLE: [Facts; 36] = [
         ],
     ),
     // The unit the calculation works in.
-    row(Unit::Celsius, Kind::Temperature, "degC", "°C", (1, 1), &["°c", "c", "deg c", "degrees c", "celsius", "℃"]),
+    row(Unit::Celsius, Kind::Temperature, "degC", "°C", (1, 1), &["° c", "c", "deg c", "degrees c", "celsius", "℃"]),
     // (°F − 32) · 5 / 9: exact by definition.
     row(
         Unit::Fahrenheit,
@@ -167,7 +167,7 @@ pub(super) const TABLE: [Facts; 36] = [
         "degF",
         "°F",
         (5, 9),
-        &["°f", "f", "deg f", "degrees f", "fahrenheit", "℉"],
+        &["° f", "f", "deg f", "degrees f", "fahrenheit", "℉"],
     )
     .with_zero(32.0),
     // The unit the calculation works in.

@@ -102,7 +102,8 @@ fn sum(reader: &mut Reader) -> Result<Term, ParseError> {
         if !reader.take(['+']) {
             return Err(reader.left_over());
         }
-        if reader.kind == Kind::Temperature {
+        let has_no_term = reader.rest().starts_with('+');
+        if has_no_term || reader.kind == Kind::Temperature {
             return Err(ParseError::NotANumber);
         }
         let next = term(reader)?;
@@ -232,3 +233,6 @@ impl<'a> Reader<'a> {
         if is_number { ParseError::NotANumber } else { ParseError::UnknownUnit { at: self.at } }
     }
 }
+
+#[cfg(test)]
+mod tests;
