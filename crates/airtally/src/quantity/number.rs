@@ -95,7 +95,10 @@ fn exponent_length(text: &str) -> usize {
 
 /// What the points and commas of a run mean.
 fn interpret(run: &str, exponent: &str) -> Result<f64, ParseError> {
-    let (points, commas) = (run.matches('.').count(), run.matches(',').count());
+    if let (true, Ok(plain)) = (exponent.is_empty(), run.parse()) {
+        return finite(plain);
+    }
+    let (points, commas) = (count(run, b'.'), count(run, b','));
     let last = run.rfind(['.', ',']).map(|place| (place, &run[place..=place]));
     let decimal_place = match last {
         Some((place, mark)) if run.matches(mark).count() == 1 => Some(place),
@@ -112,6 +115,10 @@ fn interpret(run: &str, exponent: &str) -> Result<f64, ParseError> {
         return Err(ParseError::Ambiguous { decimal, thousands });
     }
     value(&without_thousands(whole)?, decimals, exponent)
+}
+
+fn count(run: &str, mark: u8) -> usize {
+    run.bytes().filter(|byte| *byte == mark).count()
 }
 
 /// One to three digits, the first not 0.

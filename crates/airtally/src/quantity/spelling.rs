@@ -4,8 +4,17 @@ use super::{number::vulgar, unit::Unit};
 
 /// The unit with the longest spelling at the start of the text, and how many bytes it takes.
 pub(super) fn unit_at(text: &str) -> Option<(Unit, usize)> {
-    let found = |unit: Unit| unit.spellings().iter().filter_map(|spelling| spelled_length(text, spelling)).max();
-    Unit::all().filter_map(|unit| found(unit).map(|length| (unit, length))).max_by_key(|(_, length)| *length)
+    let mut bytes = [0; 4];
+    let first: &str = plain(text.chars().next()?).encode_utf8(&mut bytes);
+    let mut longest = None;
+    for unit in Unit::all() {
+        // Looking at the first letter before the rest: this runs on every keystroke, for every unit there is.
+        for spelling in unit.spellings().iter().filter(|spelling| spelling.starts_with(first)) {
+            let length = spelled_length(text, spelling);
+            longest = longest.max(length.map(|length| (length, unit)));
+        }
+    }
+    longest.map(|(length, unit)| (unit, length))
 }
 
 /// Bytes of text that this spelling takes, when the text begins with it and the word ends there.
@@ -42,6 +51,7 @@ fn plain(letter: char) -> char {
         '’' | '′' => '\'',
         '”' | '″' => '"',
         'º' | '˚' => '°',
+        _ if letter.is_ascii() => letter.to_ascii_lowercase(),
         _ => letter.to_lowercase().next().unwrap_or(letter),
     }
 }
