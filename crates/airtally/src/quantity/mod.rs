@@ -37,7 +37,7 @@ pub use duration::Duration;
 pub use flow::Flow;
 pub use length::Length;
 pub use measure::Measure;
-pub use parse::{ParseError, parse};
+pub use parse::{LONGEST_TEXT, ParseError, parse};
 pub use pressure::Pressure;
 pub use temperature::Temperature;
 pub use unit::{Kind, Unit, convert};

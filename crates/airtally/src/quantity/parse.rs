@@ -8,7 +8,7 @@ use super::{
 };
 
 /// The longest text that is read, in characters.
-const LONGEST: usize = 200;
+pub const LONGEST_TEXT: usize = 200;
 
 /// Why a text cannot be read.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -34,6 +34,8 @@ pub enum ParseError {
         /// The unit that was typed.
         unit: Unit,
     },
+    /// A sum of numbers of which some have a unit and some have none, so that it is not clear what these are in.
+    UnclearUnit,
     /// More than 200 characters.
     TooLong,
     /// A number too large to hold, or a division by nought.
@@ -50,8 +52,8 @@ pub enum ParseError {
 /// - A unit in any of its [spellings](Unit::spellings); none means `default`.
 /// - Feet and inches, metres and centimetres, hours and minutes together: `12' 6"`, `12'-6"`, `12 ft 6`, `1 h 30 min`.
 ///   They are read in the first, larger unit.
-/// - Sums, except of temperatures: `3.2 + 1.4 m`. A number without a unit has that of the number before it, or else the
-///   first unit in the sum. The sum is in the first unit.
+/// - Sums, except of temperatures: `3.2 + 1.4`, `2 m + 50 cm`. The sum is in the first unit. A number without a unit
+///   beside one in another unit than `default` is refused: `3 + 20 cm` could mean 3 m or 3 cm.
 ///
 /// Valid range: any finite number of either sign. Whether it makes sense is checked where it is used.
 ///
@@ -67,25 +69,44 @@ pub enum ParseError {
 /// assert_eq!(length("1,234"), Err(ParseError::Ambiguous { decimal: 1.234, thousands: 1234.0 }));
 /// ```
 pub fn parse(text: &str, kind: Kind, default: Unit) -> Result<Measure, ParseError> {
-    if text.chars().nth(LONGEST).is_some() {
+    if text.chars().nth(LONGEST_TEXT).is_some() {
         return Err(ParseError::TooLong);
     }
     if text.trim().is_empty() {
         return Err(ParseError::Empty);
     }
-    let sum = sum(&mut Reader { text, at: 0, kind })?;
-    let unit = sum.unit.unwrap_or(default);
-    if unit.kind() != kind {
-        return Err(ParseError::WrongKind { unit });
+    if default.kind() != kind {
+        return Err(ParseError::WrongKind { unit: default });
     }
-    if !sum.value.is_finite() {
+    let sum = sum(&mut Reader { text, at: 0, kind }, default)?;
+    if !sum.value().is_finite() {
         return Err(ParseError::NotFinite);
     }
-    if kind == Kind::Count && sum.value != sum.value.trunc() {
+    if kind == Kind::Count && sum.value() != sum.value().trunc() {
         return Err(ParseError::NotWhole);
     }
-    // Adding +0 turns a typed "-0" into 0.
-    Ok(Measure::new(sum.value + 0.0, unit))
+    Ok(sum)
+}
+
+/// One term, or several with a plus between them.
+fn sum(reader: &mut Reader, default: Unit) -> Result<Measure, ParseError> {
+    let first = term(reader)?;
+    let unit = first.unit.unwrap_or(default);
+    // From +0, so that a typed "-0" is 0.
+    let mut value = 0.0 + first.value;
+    let (mut has_bare, mut has_other) = (first.unit.is_none(), unit != default);
+    while !reader.is_at_end() {
+        reader.step_over_plus()?;
+        let next = term(reader)?;
+        let next_unit = next.unit.unwrap_or(default);
+        value += convert_same_kind(next.value, next_unit, unit);
+        has_bare |= next.unit.is_none();
+        has_other |= next_unit != default;
+    }
+    if has_bare && has_other {
+        return Err(ParseError::UnclearUnit);
+    }
+    Ok(Measure::new(value, unit))
 }
 
 /// A number with the unit that was typed for it, if any.
@@ -93,28 +114,6 @@ pub fn parse(text: &str, kind: Kind, default: Unit) -> Result<Measure, ParseErro
 struct Term {
     value: f64,
     unit: Option<Unit>,
-}
-
-fn sum(reader: &mut Reader) -> Result<Term, ParseError> {
-    let mut sum = term(reader)?;
-    let mut before = sum.unit;
-    while !reader.is_at_end() {
-        if !reader.take(['+']) {
-            return Err(reader.left_over());
-        }
-        let has_no_term = reader.rest().starts_with('+');
-        if has_no_term || reader.kind == Kind::Temperature {
-            return Err(ParseError::NotANumber);
-        }
-        let next = term(reader)?;
-        before = next.unit.or(before);
-        sum.unit = sum.unit.or(before);
-        sum.value += match (before, sum.unit) {
-            (Some(from), Some(to)) => convert_same_kind(next.value, from, to),
-            _ => next.value,
-        };
-    }
-    Ok(sum)
 }
 
 /// One number, or one in two units.
@@ -193,6 +192,15 @@ impl<'a> Reader<'a> {
         let after = rest.strip_prefix(any);
         self.at += after.map_or(0, |after| rest.len() - after.len());
         after.is_some()
+    }
+
+    /// The plus between two terms. An error for anything else, for a plus too many, and between temperatures.
+    fn step_over_plus(&mut self) -> Result<(), ParseError> {
+        if !self.take(['+']) {
+            return Err(self.left_over());
+        }
+        let has_no_term = self.rest().starts_with('+');
+        if has_no_term || self.kind == Kind::Temperature { Err(ParseError::NotANumber) } else { Ok(()) }
     }
 
     fn sign(&mut self) -> f64 {

@@ -1,4 +1,6 @@
-use super::ParseError::{Ambiguous, Empty, NotANumber, NotFinite, NotWhole, TooLong, UnknownUnit, WrongKind};
+use super::ParseError::{
+    Ambiguous, Empty, NotANumber, NotFinite, NotWhole, TooLong, UnclearUnit, UnknownUnit, WrongKind,
+};
 use super::*;
 
 #[test]
@@ -150,9 +152,13 @@ fn sums() {
     check("3 +", Err(NotANumber));
     check("3 + + 4", Err(NotANumber));
     check("3 - 1", Err(UnknownUnit { at: 2 }));
-    check_unit("3 + 1.5 ft", Ok((4.5, Unit::Foot)));
+    check("3 + 1.5 m", Ok(4.5));
+    check("3 m + 1.5", Ok(4.5));
     check_unit("3 ft + 6 in", Ok((3.5, Unit::Foot)));
-    check_unit("3 ft + 6 in + 6", Ok((4.0, Unit::Foot)));
+    for text in ["3 + 20 cm", "3 ft + 6", "3 ft + 6 in + 6", "3 + 1' 6\"", "3 m + 20 cm + 1"] {
+        check_unit(text, Err(UnclearUnit));
+    }
+    check_of("3 + 1' 6\"", Kind::Length, Unit::Foot, Ok((4.5, Unit::Foot)));
     check_unit("1' 6\" + 1' 6\"", Ok((3.0, Unit::Foot)));
     check_unit("2 m + 50 cm", Ok((2.5, Unit::Metre)));
     check_unit("2 m + 50 cfm", Err(WrongKind { unit: Unit::CubicFootPerMinute }));
@@ -198,7 +204,12 @@ fn units_as_people_write_them() {
     }
     check_of("85 %", Kind::Ratio, Unit::Ratio, Ok((85.0, Unit::Percent)));
     check_of("3 people", Kind::Count, Unit::Count, Ok((3.0, Unit::Count)));
-    check_of("0.15 L/(s·m²)", Kind::FlowPerArea, Unit::Pascal, Ok((0.15, Unit::LitrePerSecondSquareMetre)));
+    check_of(
+        "0.15 L/(s·m²)",
+        Kind::FlowPerArea,
+        Unit::CubicMetrePerHourSquareMetre,
+        Ok((0.15, Unit::LitrePerSecondSquareMetre)),
+    );
 }
 
 #[test]
