@@ -1,0 +1,88 @@
+//! Every equation the calculation uses, by id. `airtally-words` gives each its title and notation.
+
+/// An equation.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Formula {
+    /// A = sum of the rooms' floor areas.
+    FloorArea,
+    /// V = sum of area × height.
+    Volume,
+    /// A value taken as typed or as registered.
+    Stated,
+    /// Q_tot = a·A + b·(N + 1), ASHRAE 62.2.
+    AshraeTotal,
+    /// Cell of ASHRAE 62.2 table 4.1.
+    AshraeTable,
+    /// Q_50 = V·ACH50/60.
+    BlowerDoorFlow,
+    /// Q_inf = 0.052·Q_50·wsf·(H/H_r)^0.4.
+    AshraeInfiltration,
+    /// Q_inf = min(Q_inf, cap·Q_tot).
+    AshraeCapped,
+    /// Q_fan = Q_tot − φ·Q_inf·A_ext.
+    AshraeFan,
+    /// Kitchen at 5 air changes per hour.
+    KitchenAirChanges,
+    /// Q = 0.01·A + 7.5·(N + 1), IRC equation 15-1.
+    IrcEquation,
+    /// Cell of the IRC table.
+    IrcTable,
+    /// Q × 0.70.
+    IrcCredit,
+    /// Q × run-time factor.
+    IrcRunTime,
+    /// Cell of Approved Document F table 1.3.
+    AdfTable,
+    /// 0.3 L/s per m².
+    AdfArea,
+    /// The larger of table and area.
+    AdfWhole,
+    /// q = a₂·A² + a₁·A + a₀, DIN 1946-6.
+    DinNominal,
+    /// Q = 10·n₁₀ + 5·n₅, rooms counted.
+    CanadaRoomCount,
+    /// Persons × rate.
+    PersonRate,
+    /// A level as a share of another.
+    LevelShare,
+    /// A room's minimum as printed.
+    RoomMinimum,
+    /// Sum of the rooms' minimums.
+    SumOfRooms,
+    /// T = max(W, ΣS, ΣE).
+    LevelTotal,
+    /// A room's ideal share before rounding.
+    IdealShare,
+    /// A share in whole steps.
+    WholeSteps,
+    /// q = v·π·d²/4.
+    TubeLimit,
+    /// n = ceil(max(q/limit) − slack).
+    TubeCount,
+    /// v = q/(n·π·d²/4).
+    TubeSpeed,
+    /// Ports = tubes + spare.
+    Ports,
+    /// Cut length = legs + ends, plus waste.
+    CutLength,
+    /// A = q/(C_d·√(2Δp/ρ)).
+    TransferArea,
+    /// Undercut = A / door width.
+    Undercut,
+    /// C = C_o + G/q·(1 − e^(−q·t/V)).
+    Co2Night,
+    /// Flow per sleeper.
+    PerSleeper,
+    /// Air changes per hour of a room.
+    AirChange,
+    /// Core = outside duct + 2 × insulation + clearance.
+    WallCore,
+    /// Trap drop = suction in mm of water + extra.
+    TrapDrop,
+    /// Smallest bend radius = ratio × outside diameter.
+    BendRadius,
+    /// Largest leak = share × design flow.
+    LeakLimit,
+    /// Allowed difference = share × flow.
+    Tolerance,
+}

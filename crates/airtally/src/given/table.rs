@@ -1,0 +1,307 @@
+//! The givens themselves. Adding one: a variant, a row at the same place, a sentence in `airtally-words`.
+
+use super::Given;
+use crate::quantity::Unit;
+use crate::source::{PRACTICE, Source};
+
+/// A registered value.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum GivenId {
+    /// Smallest step of a terminal, m³/h.
+    StepCubicMetres,
+    /// Smallest step of a terminal, L/s.
+    StepLitres,
+    /// Smallest step of a terminal, cfm.
+    StepCubicFeet,
+    /// Ceiling height where none is typed.
+    Ceiling,
+    /// People in a main bedroom where none is typed.
+    SleepersMain,
+    /// People in another bedroom where none is typed.
+    SleepersOther,
+    /// Boost as a share of normal where the rule names no boost.
+    BoostShare,
+    /// Largest infiltration credit as a share of the total rate.
+    AshraeCap,
+    /// Exterior share of the envelope: 1 for a detached house.
+    AshraeExteriorShare,
+    /// Coefficient of A² in the 2019 equation.
+    DinSquare,
+    /// Coefficient of A in the 2019 equation.
+    DinLinear,
+    /// Constant of the 2019 equation.
+    DinConstant,
+    /// Moisture-protection share 2009: 0.3 high insulation, 0.4 low.
+    DinMoisture2009,
+    /// Moisture-protection share 2019: 0.2 … 0.4 by insulation and occupancy.
+    DinMoisture2019,
+    /// Reduced level as a share of nominal.
+    DinReduced,
+    /// Intensive level as a share of nominal.
+    DinIntensive,
+    /// Outdoor air per person.
+    DinPerson,
+    /// Kitchen extract.
+    DinKitchen,
+    /// Bathroom extract.
+    DinBathroom,
+    /// WC extract.
+    DinWc,
+    /// Utility or store extract.
+    DinUtility,
+    /// Supply weight of a living room.
+    WeightLiving,
+    /// Supply weight of a bedroom.
+    WeightBedroom,
+    /// Supply weight of any other habitable room.
+    WeightOther,
+    /// Continuous low speed as a share of the capacity, 0.40 … 0.60.
+    CanadaLow,
+    /// Kitchen exhaust on demand.
+    CanadaKitchen,
+    /// Bathroom exhaust on demand.
+    CanadaBathroom,
+    /// Kitchen exhaust all day.
+    CanadaKitchenSteady,
+    /// Bathroom exhaust all day.
+    CanadaBathroomSteady,
+    /// Bore of a tube of 63 mm outside.
+    Bore63,
+    /// Bore of a tube of 75 mm outside.
+    Bore75,
+    /// Bore of a tube of 90 mm outside.
+    Bore90,
+    /// Largest tube speed at normal.
+    SpeedNormal,
+    /// Largest tube speed to a bedroom at normal.
+    SpeedBedroom,
+    /// Largest tube speed at boost.
+    SpeedBoost,
+    /// How far past a limit a tube may be before another is added.
+    CountSlack,
+    /// Fewest tubes to a kitchen.
+    KitchenTubes,
+    /// More tubes than this to one room call for another bore.
+    TubesMany,
+    /// Spare ports on each manifold, capped.
+    SparePorts,
+    /// Added to a cut length for each end.
+    CutEnd,
+    /// Waste as a share of the cut length.
+    CutWaste,
+    /// Pressure across a closed door.
+    TransferPressure,
+    /// Discharge coefficient of a gap under a door.
+    TransferDischarge,
+    /// Air density, kg/m³.
+    TransferDensity,
+    /// Width of an inner door.
+    DoorWidth,
+    /// Taller gaps under a door are seldom accepted.
+    UndercutTall,
+    /// CO2 given off by a sleeper.
+    SleeperCo2,
+    /// CO2 outdoors.
+    OutdoorCo2,
+    /// Length of a night.
+    NightHours,
+    /// Above this the air is noticeably stale.
+    Co2Noticeable,
+    /// Above this it is unacceptable.
+    Co2Unacceptable,
+    /// Smallest bend radius by hand, in outside diameters.
+    BendRadius,
+    /// Most right-angle bends of a run.
+    BendsMost,
+    /// Largest distance between supports.
+    SupportSpacing,
+    /// Longest piece of flexible duct, at the unit or a valve only.
+    FlexibleLength,
+    /// Clear space on the throttle side of a manifold.
+    ManifoldClear,
+    /// Side of a permanent hatch.
+    Hatch,
+    /// Length of a silencer.
+    SilencerLength,
+    /// Insulation around an outside duct where it passes the wall.
+    CoreInsulation,
+    /// Added to a wall core for sealing.
+    CoreClearance,
+    /// Bore of the outside ducts.
+    ColdDuct,
+    /// Fall of the exhaust duct outward.
+    CoreFall,
+    /// Smallest fall of the condensate pipe.
+    DrainFall,
+    /// Suction at the drain pan with dirty filters.
+    DrainSuction,
+    /// Added to the trap's drop.
+    TrapExtra,
+    /// Pressure of the leak test.
+    LeakPressure,
+    /// Largest leak as a share of the design flow.
+    LeakShare,
+    /// Settling time before a reading.
+    SettleTime,
+    /// Strongest wind for readings, Beaufort.
+    WindMost,
+    /// Months between filter checks.
+    FilterCheck,
+    /// Distance of the intake from bins, parking, sewer vents and chimneys.
+    IntakeClear,
+    /// Largest air speed in the face of an outside grille.
+    FaceSpeed,
+    /// Smallest distance of a kitchen terminal from the hob.
+    HobDistance,
+    /// Furthest an extract terminal may hang below the ceiling.
+    ExtractBelowCeiling,
+    /// Smallest distance of a supply valve from a bed head.
+    BedHead,
+    /// A terminal may differ from design by this share.
+    TerminalTolerance,
+    /// Supply and extract totals may differ by this share.
+    TotalTolerance,
+}
+
+impl GivenId {
+    /// The registered value.
+    pub fn given(self) -> &'static Given {
+        &TABLE[self as usize]
+    }
+
+    /// The given of a key in a file.
+    pub fn from_key(key: &str) -> Option<Self> {
+        TABLE.iter().find(|given| given.key == key).map(|given| given.id)
+    }
+
+    /// Every given, in the order of the registry.
+    pub fn all() -> impl Iterator<Item = Self> {
+        TABLE.iter().map(|given| given.id)
+    }
+}
+
+static ASHRAE_CAP: Source = Source::published("ASHRAE 62.2", "2013; later editions not confirmed", "section 4").doubted();
+static ASHRAE_AEXT: Source = Source::memory("ASHRAE 62.2", "2016–2022", "section 4");
+static DIN_2019_RATE: Source = Source::memory("DIN 1946-6", "2019-12", "eq. (8)").doubted();
+static DIN_2009_LEVELS: Source = Source::memory("DIN 1946-6", "2009-05", "");
+static DIN_2019_LEVELS: Source = Source::memory("DIN 1946-6", "2019-12", "").doubted();
+static DIN_PERSON: Source = Source::published("DIN 1946-6", "2009-05", "30 m³/h a person, seen in secondary pages");
+static DIN_WET_CHECKED: Source = Source::published("DIN 1946-6", "2009-05; 2019 not confirmed", "table 7").doubted();
+static DIN_WET_MEMORY: Source = Source::memory("DIN 1946-6", "2009-05; 2019 not confirmed", "table 7").doubted();
+static DIN_WEIGHTS: Source = Source::memory("DIN 1946-6", "2009-05 and 2019-12", "supply weights");
+static CANADA_LOW: Source = Source::published("CAN/CSA-F326", "programme rule built on it", "low speed 40–60 %");
+static CANADA_WET: Source = Source::memory("CAN/CSA-F326", "M91", "").doubted();
+static ORIFICE: Source = Source::memory("orifice practice", "", "sharp slot, 0.6 … 0.65");
+static STANDARD_AIR: Source = Source { document: "standard air", edition: "EN", clause: "1.2 kg/m³", ..PRACTICE };
+static CO2_SLEEPER: Source = Source::published("EN 16798-1", "2019", "13.6 L/h, seen in a secondary page");
+static CO2_LIMITS: Source = Source::published("German Environment Agency, indoor air guide values", "2008", "");
+static SUPPORTS: Source = Source::published("UK new-home warranty rules", "2021", "8.3.8");
+static FLEXIBLE: Source = Source::published("UK new-home warranty rules", "2022", "8.3.7");
+static TRAP: Source = Source::published("trap-sizing note", "", "drop = suction + 25 mm, seal half of it");
+static WIND: Source = Source::published("blower-door measuring rule", "", "wind ≤ Beaufort 3");
+static INTAKE: Source = Source::published("EN 13779", "2007", "A.2.2, seen at second hand");
+static ADF_HEIGHT: Source = Source::published("Approved Document F vol 1", "2021", "seen at second hand");
+
+const fn given(
+    id: GivenId,
+    key: &'static str,
+    value: f64,
+    unit: Unit,
+    range: (f64, f64),
+    source: &'static Source,
+) -> Given {
+    Given { id, key, value, unit, range, source }
+}
+
+use GivenId as G;
+use Unit as U;
+
+static TABLE: [Given; 77] = [
+    // Steps an installer can set
+    given(G::StepCubicMetres, "step.m3h", 5.0, U::CubicMetrePerHour, (0.5, 25.0), &PRACTICE),
+    given(G::StepLitres, "step.ls", 1.0, U::LitrePerSecond, (0.1, 10.0), &PRACTICE),
+    given(G::StepCubicFeet, "step.cfm", 2.0, U::CubicFootPerMinute, (0.5, 20.0), &PRACTICE),
+    // House defaults
+    given(G::Ceiling, "house.ceiling", 2.5, U::Metre, (1.5, 6.0), &PRACTICE),
+    given(G::SleepersMain, "sleepers.main", 2.0, U::Count, (0.0, 10.0), &PRACTICE),
+    given(G::SleepersOther, "sleepers.other", 1.0, U::Count, (0.0, 10.0), &PRACTICE),
+    // Levels where a rule names none
+    given(G::BoostShare, "level.boost", 1.3, U::Ratio, (1.0, 3.0), &PRACTICE),
+    // ASHRAE 62.2
+    given(G::AshraeCap, "ashrae.cap", 2.0 / 3.0, U::Ratio, (0.0, 10.0), &ASHRAE_CAP),
+    given(G::AshraeExteriorShare, "ashrae.aext", 1.0, U::Ratio, (0.0, 1.0), &ASHRAE_AEXT),
+    // DIN 1946-6
+    given(G::DinSquare, "din.2019.a2", -0.002, U::Ratio, (-0.01, 0.0), &DIN_2019_RATE),
+    given(G::DinLinear, "din.2019.a1", 1.15, U::Ratio, (0.0, 5.0), &DIN_2019_RATE),
+    given(G::DinConstant, "din.2019.a0", 11.0, U::Ratio, (0.0, 100.0), &DIN_2019_RATE),
+    given(G::DinMoisture2009, "din.2009.fl", 0.3, U::Ratio, (0.1, 1.0), &DIN_2009_LEVELS),
+    given(G::DinMoisture2019, "din.2019.fl", 0.3, U::Ratio, (0.1, 1.0), &DIN_2019_LEVELS),
+    given(G::DinReduced, "din.rl", 0.7, U::Ratio, (0.1, 1.0), &DIN_2009_LEVELS),
+    given(G::DinIntensive, "din.il", 1.3, U::Ratio, (1.0, 3.0), &DIN_2009_LEVELS),
+    given(G::DinPerson, "din.person", 30.0, U::CubicMetrePerHour, (10.0, 60.0), &DIN_PERSON),
+    given(G::DinKitchen, "din.kitchen", 45.0, U::CubicMetrePerHour, (0.0, 200.0), &DIN_WET_CHECKED),
+    given(G::DinBathroom, "din.bathroom", 45.0, U::CubicMetrePerHour, (0.0, 200.0), &DIN_WET_CHECKED),
+    given(G::DinWc, "din.wc", 25.0, U::CubicMetrePerHour, (0.0, 200.0), &DIN_WET_MEMORY),
+    given(G::DinUtility, "din.utility", 25.0, U::CubicMetrePerHour, (0.0, 200.0), &DIN_WET_MEMORY),
+    given(G::WeightLiving, "weight.living", 3.0, U::Ratio, (0.0, 10.0), &DIN_WEIGHTS),
+    given(G::WeightBedroom, "weight.bedroom", 2.0, U::Ratio, (0.0, 10.0), &DIN_WEIGHTS),
+    given(G::WeightOther, "weight.other", 1.5, U::Ratio, (0.0, 10.0), &DIN_WEIGHTS),
+    // Canada
+    given(G::CanadaLow, "canada.low", 0.5, U::Ratio, (0.4, 0.6), &CANADA_LOW),
+    given(G::CanadaKitchen, "canada.kitchen", 50.0, U::LitrePerSecond, (0.0, 200.0), &CANADA_WET),
+    given(G::CanadaBathroom, "canada.bathroom", 25.0, U::LitrePerSecond, (0.0, 200.0), &CANADA_WET),
+    given(G::CanadaKitchenSteady, "canada.kitchen.steady", 30.0, U::LitrePerSecond, (0.0, 200.0), &CANADA_WET),
+    given(G::CanadaBathroomSteady, "canada.bathroom.steady", 15.0, U::LitrePerSecond, (0.0, 200.0), &CANADA_WET),
+    // Tubes
+    given(G::Bore63, "tube.bore.63", 52.0, U::Millimetre, (40.0, 63.0), &PRACTICE),
+    given(G::Bore75, "tube.bore.75", 63.0, U::Millimetre, (50.0, 75.0), &PRACTICE),
+    given(G::Bore90, "tube.bore.90", 76.0, U::Millimetre, (60.0, 90.0), &PRACTICE),
+    given(G::SpeedNormal, "tube.speed.normal", 2.5, U::MetrePerSecond, (0.5, 6.0), &PRACTICE),
+    given(G::SpeedBedroom, "tube.speed.bedroom", 2.0, U::MetrePerSecond, (0.5, 6.0), &PRACTICE),
+    given(G::SpeedBoost, "tube.speed.boost", 3.0, U::MetrePerSecond, (0.5, 8.0), &PRACTICE),
+    given(G::CountSlack, "tube.slack", 0.05, U::Ratio, (0.0, 0.5), &PRACTICE),
+    given(G::KitchenTubes, "tube.kitchen", 2.0, U::Count, (1.0, 6.0), &PRACTICE),
+    given(G::TubesMany, "tube.many", 4.0, U::Count, (1.0, 20.0), &PRACTICE),
+    given(G::SparePorts, "manifold.spare", 2.0, U::Count, (0.0, 10.0), &PRACTICE),
+    given(G::CutEnd, "cut.end", 0.4, U::Metre, (0.0, 3.0), &PRACTICE),
+    given(G::CutWaste, "cut.waste", 0.05, U::Ratio, (0.0, 0.5), &PRACTICE),
+    // Transfer openings
+    given(G::TransferPressure, "transfer.pressure", 1.0, U::Pascal, (0.2, 10.0), &PRACTICE),
+    given(G::TransferDischarge, "transfer.discharge", 0.6, U::Ratio, (0.4, 1.0), &ORIFICE),
+    given(G::TransferDensity, "transfer.density", 1.2, U::Ratio, (0.8, 1.5), &STANDARD_AIR),
+    given(G::DoorWidth, "door.width", 800.0, U::Millimetre, (400.0, 2000.0), &PRACTICE),
+    given(G::UndercutTall, "door.undercut.tall", 25.0, U::Millimetre, (5.0, 100.0), &PRACTICE),
+    // Overnight CO2
+    given(G::SleeperCo2, "co2.sleeper", 13.6, U::LitrePerHour, (5.0, 40.0), &CO2_SLEEPER),
+    given(G::OutdoorCo2, "co2.outdoor", 420.0, U::PartPerMillion, (300.0, 800.0), &PRACTICE),
+    given(G::NightHours, "co2.night", 8.0, U::Hour, (1.0, 24.0), &PRACTICE),
+    given(G::Co2Noticeable, "co2.noticeable", 1000.0, U::PartPerMillion, (500.0, 5000.0), &CO2_LIMITS),
+    given(G::Co2Unacceptable, "co2.unacceptable", 2000.0, U::PartPerMillion, (500.0, 10000.0), &CO2_LIMITS),
+    // Work on site
+    given(G::BendRadius, "site.bend.radius", 2.0, U::Ratio, (1.0, 10.0), &PRACTICE),
+    given(G::BendsMost, "site.bends", 4.0, U::Count, (1.0, 10.0), &PRACTICE),
+    given(G::SupportSpacing, "site.support", 750.0, U::Millimetre, (200.0, 2000.0), &SUPPORTS),
+    given(G::FlexibleLength, "site.flexible", 300.0, U::Millimetre, (0.0, 2000.0), &FLEXIBLE),
+    given(G::ManifoldClear, "site.manifold.clear", 400.0, U::Millimetre, (100.0, 1500.0), &PRACTICE),
+    given(G::Hatch, "site.hatch", 300.0, U::Millimetre, (100.0, 1500.0), &PRACTICE),
+    given(G::SilencerLength, "site.silencer", 900.0, U::Millimetre, (300.0, 3000.0), &PRACTICE),
+    given(G::CoreInsulation, "site.core.insulation", 25.0, U::Millimetre, (0.0, 200.0), &PRACTICE),
+    given(G::CoreClearance, "site.core.clearance", 20.0, U::Millimetre, (0.0, 100.0), &PRACTICE),
+    given(G::ColdDuct, "site.main", 160.0, U::Millimetre, (80.0, 400.0), &PRACTICE),
+    given(G::CoreFall, "site.core.fall", 0.02, U::Ratio, (0.0, 0.2), &PRACTICE),
+    given(G::DrainFall, "site.drain.fall", 0.01, U::Ratio, (0.0, 0.2), &PRACTICE),
+    given(G::DrainSuction, "site.drain.suction", 400.0, U::Pascal, (50.0, 2000.0), &TRAP),
+    given(G::TrapExtra, "site.trap.extra", 25.0, U::Millimetre, (0.0, 200.0), &TRAP),
+    given(G::LeakPressure, "site.leak.pressure", 100.0, U::Pascal, (50.0, 500.0), &PRACTICE),
+    given(G::LeakShare, "site.leak.share", 0.05, U::Ratio, (0.005, 0.3), &PRACTICE),
+    given(G::SettleTime, "site.settle", 5.0, U::Minute, (1.0, 60.0), &PRACTICE),
+    given(G::WindMost, "site.wind", 3.0, U::Count, (0.0, 12.0), &WIND),
+    given(G::FilterCheck, "site.filter.months", 3.0, U::Count, (1.0, 24.0), &PRACTICE),
+    given(G::IntakeClear, "site.intake.clear", 8.0, U::Metre, (1.0, 30.0), &INTAKE),
+    given(G::FaceSpeed, "site.face.speed", 2.0, U::MetrePerSecond, (0.5, 5.0), &PRACTICE),
+    given(G::HobDistance, "site.hob", 1.2, U::Metre, (0.3, 5.0), &PRACTICE),
+    given(G::ExtractBelowCeiling, "site.extract.ceiling", 400.0, U::Millimetre, (50.0, 1000.0), &ADF_HEIGHT),
+    given(G::BedHead, "site.bed.head", 1.0, U::Metre, (0.3, 4.0), &PRACTICE),
+    given(G::TerminalTolerance, "site.tolerance.terminal", 0.1, U::Ratio, (0.02, 0.3), &PRACTICE),
+    given(G::TotalTolerance, "site.tolerance.total", 0.05, U::Ratio, (0.01, 0.2), &PRACTICE),
+];

@@ -1,0 +1,156 @@
+//! What is chosen rather than typed.
+
+use crate::quantity::Unit;
+use crate::rules::RuleSet;
+
+/// The choices of a house. `None` means the default of the chosen rule set.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Choices {
+    /// The rule set that decides.
+    pub rules: RuleSet,
+    /// The units numbers are shown and set in.
+    pub display: Display,
+    /// How wet rooms get their exhaust.
+    pub wet: Option<WetRooms>,
+    /// Who exhausts the kitchen.
+    pub kitchen: Option<KitchenDraw>,
+    /// Whether a credit that the rule offers is claimed.
+    pub credit: Credit,
+    /// Printed table or equation, where a rule has both; `None` means the default of the rule.
+    pub table: Option<Table>,
+    /// Which printed coefficients of ASHRAE 62.2 are used.
+    pub print: Print,
+    /// Tube the runs are made of.
+    pub tube: TubeSize,
+}
+
+/// Units of display and of the steps an installer can set.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Display {
+    /// m³/h, metres.
+    #[default]
+    CubicMetres,
+    /// L/s, metres.
+    Litres,
+    /// cfm, feet.
+    CubicFeet,
+}
+
+impl Display {
+    /// All three.
+    pub const ALL: [Display; 3] = [Display::CubicMetres, Display::Litres, Display::CubicFeet];
+
+    /// Unit of air flows.
+    pub const fn flow(self) -> Unit {
+        match self {
+            Self::CubicMetres => Unit::CubicMetrePerHour,
+            Self::Litres => Unit::LitrePerSecond,
+            Self::CubicFeet => Unit::CubicFootPerMinute,
+        }
+    }
+
+    /// Unit of floor areas.
+    pub const fn area(self) -> Unit {
+        match self {
+            Self::CubicFeet => Unit::SquareFoot,
+            _ => Unit::SquareMetre,
+        }
+    }
+
+    /// Unit of lengths and heights.
+    pub const fn length(self) -> Unit {
+        match self {
+            Self::CubicFeet => Unit::Foot,
+            _ => Unit::Metre,
+        }
+    }
+
+    /// Unit of small lengths.
+    pub const fn small_length(self) -> Unit {
+        match self {
+            Self::CubicFeet => Unit::Inch,
+            _ => Unit::Millimetre,
+        }
+    }
+
+    /// Unit of air speeds.
+    pub const fn velocity(self) -> Unit {
+        match self {
+            Self::CubicFeet => Unit::FootPerMinute,
+            _ => Unit::MetrePerSecond,
+        }
+    }
+}
+
+/// How wet rooms get their exhaust.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum WetRooms {
+    /// A steady rate all day.
+    Continuous,
+    /// A higher rate on demand.
+    OnDemand,
+}
+
+/// Who exhausts the kitchen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum KitchenDraw {
+    /// This system meets the kitchen's rate.
+    System,
+    /// A separate hood to outdoors meets it; the system draws there too, without a stated minimum.
+    Hood,
+}
+
+/// Whether a credit that the rule offers is claimed.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Credit {
+    /// Not claimed.
+    #[default]
+    Without,
+    /// Claimed; given only when its conditions are met.
+    Claimed,
+}
+
+/// Printed table or equation.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Table {
+    /// The printed table.
+    Table,
+    /// The equation.
+    Equation,
+}
+
+/// Printed coefficients: a standard's inch-pound and SI prints are not exact conversions of each other.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Print {
+    /// ft² and cfm.
+    #[default]
+    InchPound,
+    /// m² and L/s.
+    Si,
+}
+
+/// A tube by its outside diameter.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum TubeSize {
+    /// 63 mm outside.
+    Od63,
+    /// 75 mm outside.
+    #[default]
+    Od75,
+    /// 90 mm outside.
+    Od90,
+}
+
+impl TubeSize {
+    /// All sizes, smallest first.
+    pub const ALL: [TubeSize; 3] = [TubeSize::Od63, TubeSize::Od75, TubeSize::Od90];
+
+    /// Outside diameter in millimetres, which names the tube.
+    pub const fn outside_mm(self) -> f64 {
+        match self {
+            Self::Od63 => 63.0,
+            Self::Od75 => 75.0,
+            Self::Od90 => 90.0,
+        }
+    }
+}

@@ -1,0 +1,251 @@
+//! What is wrong or doubtful, where, and how bad. Collected, never thrown.
+
+use crate::house::{Field, RoomId};
+use crate::quantity::{ParseError, Unit};
+use crate::rules::Level;
+
+/// How much an issue matters.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Severity {
+    /// Worth knowing.
+    Note,
+    /// Legal and possible, but seldom right.
+    Unusual,
+    /// Outside what the chosen rule allows.
+    OutsideRule,
+    /// Something cannot be calculated until it is mended.
+    Stops,
+}
+
+/// What an issue is about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Place {
+    /// The house as a whole.
+    House,
+    /// One room.
+    Room(RoomId),
+    /// One field, which shows the message beside itself.
+    Field(Field),
+}
+
+/// One thing that is wrong or doubtful.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Issue {
+    /// What it is about.
+    pub place: Place,
+    /// What is the matter, with its numbers.
+    pub trouble: Trouble,
+}
+
+impl Issue {
+    /// An issue at a place.
+    pub const fn new(place: Place, trouble: Trouble) -> Self {
+        Self { place, trouble }
+    }
+
+    /// How bad it is.
+    pub const fn severity(&self) -> Severity {
+        self.trouble.severity()
+    }
+
+    /// A stable code for other programs.
+    pub const fn code(&self) -> &'static str {
+        self.trouble.code()
+    }
+}
+
+/// Everything that can be the matter. The numbers are those the sentence needs.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Trouble {
+    /// The text of a field cannot be read as a value.
+    Unreadable(ParseError),
+    /// A value outside what can be calculated with; it is left out.
+    OutOfRange {
+        /// Smallest value that is accepted.
+        min: f64,
+        /// Largest value that is accepted.
+        max: f64,
+        /// Unit of both.
+        unit: Unit,
+    },
+    /// A value that is seldom right; it is used as typed.
+    SeldomRight {
+        /// From here on it is usual.
+        min: f64,
+        /// Up to here it is usual.
+        max: f64,
+        /// Unit of both.
+        unit: Unit,
+    },
+    /// A name of more characters than fit on a label; kept as typed.
+    LongName {
+        /// Number of characters.
+        length: u32,
+        /// Number that fits.
+        fits: u32,
+    },
+    /// No room has been entered.
+    NoRooms,
+    /// No bedroom has been entered; the rate counts one.
+    NoBedrooms,
+    /// No room takes supply air.
+    NoSupplyRoom,
+    /// No room is drawn from.
+    NoExtractRoom,
+    /// More rooms than one dwelling is likely to have.
+    ManyRooms {
+        /// Rooms entered.
+        count: u32,
+    },
+    /// A room without a floor area: totals that need it are too low.
+    AreaMissing,
+    /// Both an area and length × width were typed and differ; the area is used.
+    AreaTwice,
+    /// The floor area typed for the house is less than its rooms together.
+    RoomsExceedFloor {
+        /// The rooms together, m².
+        rooms: f64,
+    },
+    /// This kind of room must never be served.
+    NeverServed,
+    /// Exactly 1 500 (3 000 …) ft² lies between two printed rows; the lower row is used.
+    BetweenRows {
+        /// The area in ft².
+        area: f64,
+    },
+    /// The area is outside the range of the rule's equation.
+    OutsideEquation {
+        /// Smallest area of the equation, m².
+        min: f64,
+        /// Largest area of the equation, m².
+        max: f64,
+    },
+    /// More bedrooms than the rule's table has: another method applies.
+    BeyondTable {
+        /// Most bedrooms the table has.
+        most: u32,
+    },
+    /// A share of running time that the rule does not allow.
+    RunTimeNotAllowed {
+        /// Smallest share allowed, %.
+        min: f64,
+    },
+    /// A credit was claimed but a condition is not met; it is not given.
+    CreditRefused(Condition),
+    /// The rule does not allow a continuous rate for an open kitchen.
+    OpenKitchenContinuous,
+    /// The rule names no lower rate for an empty house.
+    NoAwayRate,
+    /// Minimums and whole steps together need more than the requirement.
+    StepsRaiseTotal {
+        /// The level.
+        level: Level,
+        /// How much more, m³/h.
+        by: f64,
+    },
+    /// With valves set at normal this room stays below its minimum at boost.
+    BoostFallsShort {
+        /// What it gets, m³/h.
+        gets: f64,
+        /// What it needs, m³/h.
+        needs: f64,
+    },
+    /// More tubes to one room than is sensible.
+    ManyTubes {
+        /// Tubes.
+        count: u32,
+    },
+    /// Overnight CO2 above the level called unacceptable or noticeable.
+    StuffyNight {
+        /// At the end of the night, ppm.
+        ppm: f64,
+        /// The limit that is passed, ppm.
+        limit: f64,
+    },
+    /// The undercut at 1 Pa is taller than a door can give.
+    UndercutTall {
+        /// Height of the gap, mm.
+        mm: f64,
+    },
+}
+
+/// A condition of a credit.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Condition {
+    /// The edition prints no such credit.
+    NotInEdition,
+    /// Outdoor air must be ducted to every bedroom.
+    EveryBedroom,
+    /// … and to at least one of living room, dining room, kitchen.
+    LivingDiningKitchen,
+    /// A measured tightness is needed.
+    Tightness,
+    /// The weather and shielding factor is needed.
+    WeatherFactor,
+    /// The height of the envelope is needed.
+    EnvelopeHeight,
+    /// The volume is needed.
+    Volume,
+}
+
+impl Trouble {
+    /// How bad it is.
+    pub const fn severity(&self) -> Severity {
+        use Trouble as T;
+        match self {
+            T::Unreadable(_) | T::OutOfRange { .. } | T::NoRooms | T::NoSupplyRoom | T::NoExtractRoom => {
+                Severity::Stops
+            }
+            T::AreaMissing => Severity::Stops,
+            T::RoomsExceedFloor { .. }
+            | T::OutsideEquation { .. }
+            | T::BeyondTable { .. }
+            | T::RunTimeNotAllowed { .. }
+            | T::CreditRefused(_)
+            | T::OpenKitchenContinuous
+            | T::NeverServed
+            | T::BoostFallsShort { .. } => Severity::OutsideRule,
+            T::SeldomRight { .. }
+            | T::LongName { .. }
+            | T::NoBedrooms
+            | T::ManyRooms { .. }
+            | T::AreaTwice
+            | T::ManyTubes { .. }
+            | T::StuffyNight { .. }
+            | T::UndercutTall { .. } => Severity::Unusual,
+            T::BetweenRows { .. } | T::NoAwayRate | T::StepsRaiseTotal { .. } => Severity::Note,
+        }
+    }
+
+    /// A stable code.
+    pub const fn code(&self) -> &'static str {
+        use Trouble as T;
+        match self {
+            T::Unreadable(_) => "unreadable",
+            T::OutOfRange { .. } => "out-of-range",
+            T::SeldomRight { .. } => "seldom-right",
+            T::LongName { .. } => "long-name",
+            T::NoRooms => "no-rooms",
+            T::NoBedrooms => "no-bedrooms",
+            T::NoSupplyRoom => "no-supply-room",
+            T::NoExtractRoom => "no-extract-room",
+            T::ManyRooms { .. } => "many-rooms",
+            T::AreaMissing => "area-missing",
+            T::AreaTwice => "area-twice",
+            T::RoomsExceedFloor { .. } => "rooms-exceed-floor",
+            T::NeverServed => "never-served",
+            T::BetweenRows { .. } => "between-rows",
+            T::OutsideEquation { .. } => "outside-equation",
+            T::BeyondTable { .. } => "beyond-table",
+            T::RunTimeNotAllowed { .. } => "run-time-not-allowed",
+            T::CreditRefused(_) => "credit-refused",
+            T::OpenKitchenContinuous => "open-kitchen-continuous",
+            T::NoAwayRate => "no-away-rate",
+            T::StepsRaiseTotal { .. } => "steps-raise-total",
+            T::BoostFallsShort { .. } => "boost-falls-short",
+            T::ManyTubes { .. } => "many-tubes",
+            T::StuffyNight { .. } => "stuffy-night",
+            T::UndercutTall { .. } => "undercut-tall",
+        }
+    }
+}

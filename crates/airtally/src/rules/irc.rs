@@ -1,0 +1,213 @@
+//! US International Residential Code 2015, 2018, 2021 and 2024: table or equation, run-time factors, 30 % credit.
+//!
+//! Calculated in ft² and cfm, the units of the print.
+
+use super::brief::flow;
+use super::table::{between, row};
+use super::{Air, Brief, Follows, Level};
+use crate::formula::Formula;
+use crate::given::GivenId;
+use crate::house::{Credit, HouseField, KitchenDraw, RoomKind, Table, WetRooms};
+use crate::issue::{Condition, Trouble};
+use crate::quantity::Unit::{CubicFootPerMinute as CFM, Percent, Ratio, SquareFoot};
+use crate::source::Source;
+use crate::working::{LineId, Origin, Term};
+
+/// What differs between editions.
+pub struct Edition {
+    rate: Source,
+    run_time: Source,
+    local: Source,
+    equation: Option<Source>,
+    credit: Option<Source>,
+}
+
+/// 2015: the table alone, no credit.
+pub static IRC_2015: Edition = Edition {
+    rate: Source::published("IRC", "2015", "table M1507.3.3(1)"),
+    run_time: Source::published("IRC", "2015", "table M1507.3.3(2)"),
+    local: Source::published("IRC", "2015", "M1507.4"),
+    equation: None,
+    credit: None,
+};
+
+/// 2018: table or equation, no credit.
+pub static IRC_2018: Edition = Edition {
+    rate: Source::published("IRC", "2018", "table M1505.4.3(1)"),
+    run_time: Source::published("IRC", "2018", "table M1505.4.3(2)"),
+    local: Source::published("IRC", "2018", "M1505.4.4"),
+    equation: Some(Source::published("IRC", "2018", "M1505.4.3, equation 15-1")),
+    credit: None,
+};
+
+/// 2021: table or equation, 30 % credit.
+pub static IRC_2021: Edition = Edition {
+    rate: Source::published("IRC", "2021", "table M1505.4.3(1)"),
+    run_time: Source::published("IRC", "2021", "table M1505.4.3(2)"),
+    local: Source::published("IRC", "2021", "M1505.4.4"),
+    equation: Some(Source::published("IRC", "2021", "M1505.4.3, equation 15-1")),
+    credit: Some(Source::published("IRC", "2021", "M1505.4.3, exception 1")),
+};
+
+/// 2024: as 2021, with local exhaust in M1505.5.
+pub static IRC_2024: Edition = Edition {
+    rate: Source::published("IRC", "2024", "table M1505.4.3(1)"),
+    run_time: Source::published("IRC", "2024", "table M1505.4.3(2)"),
+    local: Source::published("IRC", "2024", "M1505.5"),
+    equation: Some(Source::published("IRC", "2024", "M1505.4.3, equation 15-1")),
+    credit: Some(Source::published("IRC", "2024", "M1505.4.3, exception")),
+};
+
+/// What this edition asks of the house.
+pub fn ask(brief: &mut Brief, edition: &'static Edition) {
+    let table = table_rate(brief, edition);
+    let equation = equation_rate(brief, edition);
+    let (chosen, other) = match (brief.facts.choices.table.unwrap_or(Table::Table), equation) {
+        (Table::Equation, Some(equation)) => (equation, Some(table)),
+        (_, other) => (table, other),
+    };
+    if let Some(other) = other {
+        brief.alternative(other.formula, flow(other.cfm, CFM), other.line);
+    }
+    let rate = credited(brief, edition, chosen);
+    let rate = with_run_time(brief, edition, rate);
+    brief.whole(Level::Normal, flow(rate.cfm, CFM), rate.line);
+    local_exhaust(brief, edition);
+    brief.split_supply_by_kind();
+    brief.say(Trouble::NoAwayRate);
+}
+
+#[derive(Clone, Copy)]
+struct Rate {
+    cfm: f64,
+    formula: Formula,
+    line: LineId,
+}
+
+impl Rate {
+    fn term(self) -> Term {
+        Term::new("Q", self.cfm, CFM, Origin::Line(self.line))
+    }
+}
+
+/// Upper edges of the table's rows, ft².
+const ROWS: [f64; 5] = [1500.0, 3000.0, 4500.0, 6000.0, 7500.0];
+/// Upper edges of its columns, bedrooms.
+const COLUMNS: [f64; 4] = [1.0, 3.0, 5.0, 7.0];
+/// The table in cfm.
+const TABLE: [[f64; 5]; 6] = [
+    [30.0, 45.0, 60.0, 75.0, 90.0],
+    [45.0, 60.0, 75.0, 90.0, 105.0],
+    [60.0, 75.0, 90.0, 105.0, 120.0],
+    [75.0, 90.0, 105.0, 120.0, 135.0],
+    [90.0, 105.0, 120.0, 135.0, 150.0],
+    [105.0, 120.0, 135.0, 150.0, 165.0],
+];
+
+fn table_rate(brief: &mut Brief, edition: &'static Edition) -> Rate {
+    let (area, area_term) = brief.floor_area(SquareFoot);
+    let (bedrooms, bedrooms_term) = brief.bedrooms();
+    let at = row(area, &ROWS);
+    let cfm = TABLE[at][row(bedrooms, &COLUMNS)];
+    let printed_gap = ROWS.iter().any(|edge| area > *edge && area < edge + 1.0);
+    if printed_gap || (at == 0 && area > ROWS[0] - 1.0 / 1024.0) {
+        brief.say(Trouble::BetweenRows { area });
+    }
+    let terms = [area_term, bedrooms_term];
+    let line = brief.working.record(Formula::IrcTable, (cfm, CFM), &edition.rate, &terms);
+    Rate { cfm, formula: Formula::IrcTable, line }
+}
+
+fn equation_rate(brief: &mut Brief, edition: &'static Edition) -> Option<Rate> {
+    let source = edition.equation.as_ref()?;
+    let (area, area_term) = brief.floor_area(SquareFoot);
+    let (bedrooms, bedrooms_term) = brief.bedrooms();
+    let (per_area, per_person) = (0.01, 7.5);
+    let cfm = per_area * area + per_person * (bedrooms + 1.0);
+    let printed = Origin::Printed(source);
+    let terms =
+        [Term::new("a", per_area, Ratio, printed), Term::new("b", per_person, Ratio, printed), area_term, bedrooms_term];
+    let line = brief.working.record(Formula::IrcEquation, (cfm, CFM), source, &terms);
+    Some(Rate { cfm, formula: Formula::IrcEquation, line })
+}
+
+/// The share left by the 30 % credit.
+const CREDIT: f64 = 0.70;
+
+fn credited(brief: &mut Brief, edition: &'static Edition, rate: Rate) -> Rate {
+    let claimed = brief.facts.choices.credit == Credit::Claimed;
+    let credit = match credit_source(brief, edition) {
+        Ok(source) => source,
+        Err(condition) => {
+            if claimed {
+                brief.say(Trouble::CreditRefused(condition));
+            }
+            return rate;
+        }
+    };
+    let cfm = CREDIT * rate.cfm;
+    let terms = [rate.term(), Term::new("c", CREDIT, Ratio, Origin::Printed(credit))];
+    let line = brief.working.record(Formula::IrcCredit, (cfm, CFM), credit, &terms);
+    if claimed {
+        return Rate { cfm, formula: Formula::IrcCredit, line };
+    }
+    brief.alternative(Formula::IrcCredit, flow(cfm, CFM), line);
+    rate
+}
+
+/// The credit needs air ducted to every bedroom and to one of living room, dining room, kitchen, and a balanced
+/// system. Here supply equals extract and every bedroom is supplied by construction.
+fn credit_source(brief: &Brief, edition: &'static Edition) -> Result<&'static Source, Condition> {
+    let shared_room = |kind| matches!(kind, RoomKind::Living | RoomKind::Dining | RoomKind::LivingKitchen);
+    let source = edition.credit.as_ref().ok_or(Condition::NotInEdition)?;
+    let served = brief.facts.supplied().any(|room| shared_room(room.kind));
+    if served { Ok(source) } else { Err(Condition::LivingDiningKitchen) }
+}
+
+/// Run-time share in %, factor. Straight lines between, nothing outside.
+const RUN_TIME: [(f64, f64); 6] = [(25.0, 4.0), (33.0, 3.0), (50.0, 2.0), (66.0, 1.5), (75.0, 1.3), (100.0, 1.0)];
+
+fn with_run_time(brief: &mut Brief, edition: &'static Edition, rate: Rate) -> Rate {
+    let Some(share) = brief.facts.run_time.filter(|share| *share < 100.0) else { return rate };
+    let Some(factor) = between(share, &RUN_TIME) else {
+        brief.say_at(HouseField::RunTime, Trouble::RunTimeNotAllowed { min: RUN_TIME[0].0 });
+        return rate;
+    };
+    let cfm = rate.cfm * factor;
+    let terms = [
+        rate.term(),
+        Term::new("t", share, Percent, Origin::Typed(crate::house::Field::House(HouseField::RunTime))),
+        Term::new("f", factor, Ratio, Origin::Printed(&edition.run_time)),
+    ];
+    let line = brief.working.record(Formula::IrcRunTime, (cfm, CFM), &edition.run_time, &terms);
+    Rate { cfm, formula: Formula::IrcRunTime, line }
+}
+
+/// Continuous and on-demand exhaust in cfm.
+const BATH: (f64, f64) = (20.0, 50.0);
+const KITCHEN: (f64, f64) = (25.0, 100.0);
+
+fn local_exhaust(brief: &mut Brief, edition: &'static Edition) {
+    let wet = brief.facts.choices.wet.unwrap_or(WetRooms::Continuous);
+    let draw = brief.facts.choices.kitchen.unwrap_or(KitchenDraw::System);
+    let pick = |(continuous, on_demand): (f64, f64)| match wet {
+        WetRooms::Continuous => (Level::Normal, continuous),
+        WetRooms::OnDemand => (Level::Boost, on_demand),
+    };
+    for room in brief.facts.drawn() {
+        let (level, cfm) = match room.kind {
+            RoomKind::Bathroom | RoomKind::Wc => pick(BATH),
+            kind if kind.is_kitchen() && draw == KitchenDraw::System => pick(KITCHEN),
+            _ => continue,
+        };
+        brief.room((room.id, Air::Extract), level, (cfm, CFM), &edition.local);
+    }
+    brief.split_extract(&edition.local, |room| match room.kind {
+        kind if kind.is_kitchen() && draw == KitchenDraw::System => pick(KITCHEN).1,
+        RoomKind::Bathroom | RoomKind::Wc => pick(BATH).1,
+        _ => BATH.0,
+    });
+    if wet == WetRooms::Continuous {
+        brief.demand.boost = Follows::Share(GivenId::BoostShare);
+    }
+}

@@ -1,0 +1,218 @@
+//! The rule sets: one file each, plain functions from facts to [`Requirement`]s.
+//!
+//! Adding one: a variant here, a file with its tables and conditions, its worked examples in `tests/cases`, a label in
+//! `airtally-words`.
+
+mod adf;
+mod ashrae;
+pub mod balance;
+mod brief;
+mod canada;
+mod din;
+mod irc;
+mod table;
+
+pub use brief::Brief;
+
+use crate::given::{GivenId, Givens};
+use crate::facts::Facts;
+use crate::formula::Formula;
+use crate::house::RoomId;
+use crate::issue::Issue;
+use crate::quantity::Flow;
+use crate::source::Source;
+use crate::working::{LineId, Working};
+
+/// A rule set in one edition.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum RuleSet {
+    /// ASHRAE 62.2, the equation of 2016 to 2022.
+    Ashrae2016,
+    /// International Residential Code 2015.
+    Irc2015,
+    /// International Residential Code 2018.
+    Irc2018,
+    /// International Residential Code 2021.
+    Irc2021,
+    /// International Residential Code 2024.
+    Irc2024,
+    /// Approved Document F volume 1, 2021, England.
+    #[default]
+    Adf2021,
+    /// DIN 1946-6, 2009.
+    Din2009,
+    /// DIN 1946-6, 2019.
+    Din2019,
+    /// Room count of CAN/CSA-F326 and Ontario 9.32.3.3.
+    Canada,
+}
+
+impl RuleSet {
+    /// All rule sets.
+    pub const ALL: [RuleSet; 9] = [
+        Self::Adf2021,
+        Self::Din2019,
+        Self::Din2009,
+        Self::Ashrae2016,
+        Self::Irc2024,
+        Self::Irc2021,
+        Self::Irc2018,
+        Self::Irc2015,
+        Self::Canada,
+    ];
+
+    /// A stable id for files.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::Ashrae2016 => "ashrae-62.2-2016",
+            Self::Irc2015 => "irc-2015",
+            Self::Irc2018 => "irc-2018",
+            Self::Irc2021 => "irc-2021",
+            Self::Irc2024 => "irc-2024",
+            Self::Adf2021 => "adf-2021",
+            Self::Din2009 => "din-1946-6-2009",
+            Self::Din2019 => "din-1946-6-2019",
+            Self::Canada => "canada-room-count",
+        }
+    }
+}
+
+/// An operating level of the system.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Level {
+    /// Nobody is at home.
+    Away,
+    /// Every day.
+    Normal,
+    /// Cooking, bathing, guests.
+    Boost,
+}
+
+impl Level {
+    /// All three, lowest first.
+    pub const ALL: [Level; 3] = [Level::Away, Level::Normal, Level::Boost];
+}
+
+/// Which way the air goes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Air {
+    /// Brought into a room.
+    Supply,
+    /// Drawn out of a room.
+    Extract,
+}
+
+impl Air {
+    /// Both.
+    pub const BOTH: [Air; 2] = [Air::Supply, Air::Extract];
+}
+
+/// What a requirement is about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Scope {
+    /// The whole dwelling.
+    Whole,
+    /// One room and one direction.
+    Room(RoomId, Air),
+}
+
+/// A flow that a rule set asks for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Requirement {
+    /// The dwelling or a room.
+    pub scope: Scope,
+    /// At which level.
+    pub level: Level,
+    /// At least this much, not rounded.
+    pub flow: Flow,
+    /// How it is calculated and who says so.
+    pub line: LineId,
+}
+
+/// Another reading of the same rule set that is also legal, for comparison.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Alternative {
+    /// How it is calculated.
+    pub formula: Formula,
+    /// The whole-dwelling rate it gives.
+    pub flow: Flow,
+    /// Its line in the working.
+    pub line: LineId,
+}
+
+/// A level that follows from normal.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Follows {
+    /// The rule states this level's flows itself; never less than a lower level.
+    Stated,
+    /// A share of the normal total.
+    Share(GivenId),
+}
+
+/// How much a room counts when air is shared out.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Weight {
+    /// The room.
+    pub room: RoomId,
+    /// Its weight against the other rooms'.
+    pub weight: f64,
+}
+
+/// All that a rule set asks of a house.
+#[derive(Clone, Debug)]
+pub struct Demand {
+    /// Everything it states.
+    pub requirements: Vec<Requirement>,
+    /// Other legal readings.
+    pub alternatives: Vec<Alternative>,
+    /// How supply is split among rooms beyond their minimums.
+    pub supply: Vec<Weight>,
+    /// Who says how supply is split.
+    pub supply_source: &'static Source,
+    /// How extract is split among rooms beyond their minimums.
+    pub extract: Vec<Weight>,
+    /// Who says how extract is split.
+    pub extract_source: &'static Source,
+    /// How boost follows.
+    pub boost: Follows,
+    /// How away follows.
+    pub away: Follows,
+}
+
+impl Demand {
+    /// What a rule set asks of a house. Works with whatever is known; issues say what is missing.
+    pub fn of(
+        rules: RuleSet,
+        facts: &Facts,
+        givens: &Givens,
+        working: &mut Working,
+        issues: &mut Vec<Issue>,
+    ) -> Self {
+        let mut brief = Brief::new(facts, givens, working, issues);
+        match rules {
+            RuleSet::Ashrae2016 => ashrae::ask(&mut brief),
+            RuleSet::Irc2015 => irc::ask(&mut brief, &irc::IRC_2015),
+            RuleSet::Irc2018 => irc::ask(&mut brief, &irc::IRC_2018),
+            RuleSet::Irc2021 => irc::ask(&mut brief, &irc::IRC_2021),
+            RuleSet::Irc2024 => irc::ask(&mut brief, &irc::IRC_2024),
+            RuleSet::Adf2021 => adf::ask(&mut brief),
+            RuleSet::Din2009 => din::ask(&mut brief, &din::DIN_2009),
+            RuleSet::Din2019 => din::ask(&mut brief, &din::DIN_2019),
+            RuleSet::Canada => canada::ask(&mut brief),
+        }
+        brief.demand
+    }
+
+    /// The largest whole-dwelling flow stated for a level, with its line.
+    pub fn whole(&self, level: Level) -> Option<Requirement> {
+        let stated = self.requirements.iter().filter(|r| r.scope == Scope::Whole && r.level == level);
+        stated.copied().reduce(|best, next| if next.flow > best.flow { next } else { best })
+    }
+
+    /// The largest flow stated for one room and direction at any of the levels.
+    pub fn room(&self, room: RoomId, air: Air, levels: &[Level]) -> Option<Requirement> {
+        let scope = Scope::Room(room, air);
+        let stated = self.requirements.iter().filter(|r| r.scope == scope && levels.contains(&r.level));
+        stated.copied().reduce(|best, next| if next.flow > best.flow { next } else { best })
+    }
+}

@@ -1,0 +1,128 @@
+//! The working behind every number: formula, the numbers put in, the value, the source.
+//!
+//! Lines are plain `Copy` data in one arena. Nothing here is a sentence: `airtally-words` turns a line into text
+//! only when somebody asks to see it.
+
+use crate::formula::Formula;
+use crate::given::GivenId;
+use crate::house::{Field, RoomId};
+use crate::quantity::Unit;
+use crate::source::Source;
+
+/// A place in the [`Working`].
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct LineId(u32);
+
+/// One calculated value.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Line {
+    /// The equation, by id.
+    pub formula: Formula,
+    /// The result in `unit`, not rounded.
+    pub value: f64,
+    /// Unit of `value`.
+    pub unit: Unit,
+    /// Who says that this is the equation.
+    pub source: &'static Source,
+    /// The room it is about, if it is about one.
+    pub room: Option<RoomId>,
+    terms: (u32, u32),
+}
+
+/// One number that was put into a formula.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Term {
+    /// Its symbol in the formula, e.g. `"A"`.
+    pub symbol: &'static str,
+    /// The number in `unit`.
+    pub value: f64,
+    /// Unit of `value`.
+    pub unit: Unit,
+    /// Where the number comes from.
+    pub origin: Origin,
+}
+
+impl Term {
+    /// A number with its symbol, unit and origin.
+    pub const fn new(symbol: &'static str, value: f64, unit: Unit, origin: Origin) -> Self {
+        Self { symbol, value, unit, origin }
+    }
+}
+
+/// Where a number in a formula comes from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Origin {
+    /// Another line of the working.
+    Line(LineId),
+    /// A value of the registry, or the person's own setting in its place.
+    Given(GivenId),
+    /// Typed into a field.
+    Typed(Field),
+    /// Counted or added up from what was typed.
+    Counted,
+    /// Printed in a table or an equation of this source.
+    Printed(&'static Source),
+}
+
+/// A value together with the line that explains it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Traced<Q> {
+    /// The value.
+    pub value: Q,
+    /// Its line in the working.
+    pub line: LineId,
+}
+
+/// All lines of one report, in the order in which they were calculated.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Working {
+    lines: Vec<Line>,
+    terms: Vec<Term>,
+}
+
+impl Working {
+    /// Records a line and returns its place.
+    pub fn record(
+        &mut self,
+        formula: Formula,
+        (value, unit): (f64, Unit),
+        source: &'static Source,
+        terms: &[Term],
+    ) -> LineId {
+        self.record_for(None, formula, (value, unit), source, terms)
+    }
+
+    /// Records a line about one room and returns its place.
+    pub fn record_for(
+        &mut self,
+        room: Option<RoomId>,
+        formula: Formula,
+        (value, unit): (f64, Unit),
+        source: &'static Source,
+        terms: &[Term],
+    ) -> LineId {
+        let from = self.terms.len() as u32;
+        self.terms.extend_from_slice(terms);
+        let terms = (from, self.terms.len() as u32);
+        self.lines.push(Line { formula, value, unit, source, room, terms });
+        LineId(self.lines.len() as u32 - 1)
+    }
+
+    /// The line at a place; `None` for a place of another report.
+    pub fn line(&self, id: LineId) -> Option<Line> {
+        self.lines.get(id.0 as usize).copied()
+    }
+
+    /// The numbers put into a line.
+    pub fn terms(&self, id: LineId) -> &[Term] {
+        self.lines
+            .get(id.0 as usize)
+            .and_then(|line| self.terms.get(line.terms.0 as usize..line.terms.1 as usize))
+            .unwrap_or(&[])
+    }
+
+    /// All places, oldest first.
+    pub fn ids(&self) -> impl Iterator<Item = LineId> + use<> {
+        (0..self.lines.len() as u32).map(LineId)
+    }
+}
