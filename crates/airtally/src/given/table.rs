@@ -180,7 +180,8 @@ impl GivenId {
     }
 }
 
-static ASHRAE_CAP: Source = Source::published("ASHRAE 62.2", "2013; later editions not confirmed", "section 4").doubted();
+static ASHRAE_CAP: Source =
+    Source::published("ASHRAE 62.2", "2013; later editions not confirmed", "section 4").doubted();
 static ASHRAE_AEXT: Source = Source::memory("ASHRAE 62.2", "2016–2022", "section 4");
 static DIN_2019_RATE: Source = Source::memory("DIN 1946-6", "2019-12", "eq. (8)").doubted();
 static DIN_2009_LEVELS: Source = Source::memory("DIN 1946-6", "2009-05", "");

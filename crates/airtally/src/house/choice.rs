@@ -40,6 +40,15 @@ impl Display {
     /// All three.
     pub const ALL: [Display; 3] = [Display::CubicMetres, Display::Litres, Display::CubicFeet];
 
+    /// A stable id for files.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::CubicMetres => "m3h",
+            Self::Litres => "ls",
+            Self::CubicFeet => "cfm",
+        }
+    }
+
     /// Unit of air flows.
     pub const fn flow(self) -> Unit {
         match self {
@@ -91,6 +100,19 @@ pub enum WetRooms {
     OnDemand,
 }
 
+impl WetRooms {
+    /// All of them.
+    pub const ALL: [Self; 2] = [Self::Continuous, Self::OnDemand];
+
+    /// A stable id for files.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::Continuous => "continuous",
+            Self::OnDemand => "on-demand",
+        }
+    }
+}
+
 /// Who exhausts the kitchen.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum KitchenDraw {
@@ -98,6 +120,19 @@ pub enum KitchenDraw {
     System,
     /// A separate hood to outdoors meets it; the system draws there too, without a stated minimum.
     Hood,
+}
+
+impl KitchenDraw {
+    /// All of them.
+    pub const ALL: [Self; 2] = [Self::System, Self::Hood];
+
+    /// A stable id for files.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::System => "system",
+            Self::Hood => "hood",
+        }
+    }
 }
 
 /// Whether a credit that the rule offers is claimed.
@@ -110,6 +145,19 @@ pub enum Credit {
     Claimed,
 }
 
+impl Credit {
+    /// All of them.
+    pub const ALL: [Self; 2] = [Self::Without, Self::Claimed];
+
+    /// A stable id for files.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::Without => "without",
+            Self::Claimed => "claimed",
+        }
+    }
+}
+
 /// Printed table or equation.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Table {
@@ -117,6 +165,19 @@ pub enum Table {
     Table,
     /// The equation.
     Equation,
+}
+
+impl Table {
+    /// All of them.
+    pub const ALL: [Self; 2] = [Self::Table, Self::Equation];
+
+    /// A stable id for files.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::Table => "table",
+            Self::Equation => "equation",
+        }
+    }
 }
 
 /// Printed coefficients: a standard's inch-pound and SI prints are not exact conversions of each other.
@@ -127,6 +188,19 @@ pub enum Print {
     InchPound,
     /// m² and L/s.
     Si,
+}
+
+impl Print {
+    /// All of them.
+    pub const ALL: [Self; 2] = [Self::InchPound, Self::Si];
+
+    /// A stable id for files.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::InchPound => "inch-pound",
+            Self::Si => "si",
+        }
+    }
 }
 
 /// A tube by its outside diameter.
@@ -144,6 +218,15 @@ pub enum TubeSize {
 impl TubeSize {
     /// All sizes, smallest first.
     pub const ALL: [TubeSize; 3] = [TubeSize::Od63, TubeSize::Od75, TubeSize::Od90];
+
+    /// A stable id for files.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::Od63 => "od63",
+            Self::Od75 => "od75",
+            Self::Od90 => "od90",
+        }
+    }
 
     /// Outside diameter in millimetres, which names the tube.
     pub const fn outside_mm(self) -> f64 {

@@ -99,15 +99,8 @@ impl HouseField {
 
 impl RoomField {
     /// All of them, in reading order.
-    pub const ALL: [RoomField; 7] = [
-        Self::Area,
-        Self::Length,
-        Self::Width,
-        Self::Height,
-        Self::Sleepers,
-        Self::SupplyRun,
-        Self::ExtractRun,
-    ];
+    pub const ALL: [RoomField; 7] =
+        [Self::Area, Self::Length, Self::Width, Self::Height, Self::Sleepers, Self::SupplyRun, Self::ExtractRun];
 
     /// What is accepted. The bounds are ours: wide enough for any room, no rule behind them.
     pub const fn limit(self) -> Limit {

@@ -5,7 +5,7 @@ mod field;
 mod room;
 
 pub use choice::{Choices, Credit, Display, KitchenDraw, Print, Table, TubeSize, WetRooms};
-pub use field::{Field, HouseField, RoomField};
+pub use field::{Field, HouseField, NAME_FITS, RoomField};
 pub use room::{Role, Room, RoomId, RoomKind};
 
 use crate::entry::Entry;

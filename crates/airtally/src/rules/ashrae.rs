@@ -217,7 +217,8 @@ fn local_exhaust(brief: &mut Brief, print: &'static Printed) {
             _ => {}
         }
     }
-    let demand: Vec<_> = brief.facts.drawn().map(|room| brief.demand.room(room.id, Air::Extract, &Level::ALL)).collect();
+    let demand: Vec<_> =
+        brief.facts.drawn().map(|room| brief.demand.room(room.id, Air::Extract, &Level::ALL)).collect();
     let bath = flow(if wet == WetRooms::Continuous { print.bath.0 } else { print.bath.1 }, print.rate);
     let weights: Vec<Flow> = demand.iter().map(|asked| asked.map_or(bath, |asked| asked.flow)).collect();
     let rooms: Vec<_> = brief.facts.drawn().map(|room| room.id).collect();

@@ -26,12 +26,7 @@ pub struct Brief<'a> {
 
 impl<'a> Brief<'a> {
     /// An empty demand.
-    pub fn new(
-        facts: &'a Facts,
-        givens: &'a Givens,
-        working: &'a mut Working,
-        issues: &'a mut Vec<Issue>,
-    ) -> Self {
+    pub fn new(facts: &'a Facts, givens: &'a Givens, working: &'a mut Working, issues: &'a mut Vec<Issue>) -> Self {
         let demand = Demand {
             requirements: Vec::new(),
             alternatives: Vec::new(),
@@ -86,22 +81,20 @@ impl<'a> Brief<'a> {
     /// Splits supply by a weight per room.
     pub fn split_supply(&mut self, source: &'static Source, weight: impl Fn(&RoomFacts) -> f64) {
         self.demand.supply_source = source;
-        self.demand.supply =
-            self.facts.supplied().map(|room| Weight { room: room.id, weight: weight(room) }).collect();
+        self.demand.supply = self.facts.supplied().map(|room| Weight { room: room.id, weight: weight(room) }).collect();
     }
 
     /// Splits extract by a weight per room.
     pub fn split_extract(&mut self, source: &'static Source, weight: impl Fn(&RoomFacts) -> f64) {
         self.demand.extract_source = source;
-        self.demand.extract =
-            self.facts.drawn().map(|room| Weight { room: room.id, weight: weight(room) }).collect();
+        self.demand.extract = self.facts.drawn().map(|room| Weight { room: room.id, weight: weight(room) }).collect();
     }
 
     /// Splits supply by the registered weights: living 3, bedrooms 2, others 1.5.
     pub fn split_supply_by_kind(&mut self) {
         let source = self.givens.get(GivenId::WeightLiving).source;
-        let [living, bedroom, other] = [GivenId::WeightLiving, GivenId::WeightBedroom, GivenId::WeightOther]
-            .map(|id| self.givens.value(id));
+        let [living, bedroom, other] =
+            [GivenId::WeightLiving, GivenId::WeightBedroom, GivenId::WeightOther].map(|id| self.givens.value(id));
         self.split_supply(source, |room| match room.kind {
             RoomKind::Living | RoomKind::LivingKitchen => living,
             RoomKind::MainBedroom | RoomKind::Bedroom => bedroom,

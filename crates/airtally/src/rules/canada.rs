@@ -13,7 +13,8 @@ use crate::quantity::Unit::LitrePerSecond as LS;
 use crate::source::{PRACTICE, Source};
 use crate::working::{Origin, Term};
 
-static ROOM_COUNT: Source = Source::published("CAN/CSA-F326 and Ontario Building Code", "M91; 2012", "9.32.3.3, room count");
+static ROOM_COUNT: Source =
+    Source::published("CAN/CSA-F326 and Ontario Building Code", "M91; 2012", "9.32.3.3, room count");
 
 /// Base flow of a room and of a main bedroom or basement, L/s.
 const ROOM: f64 = 5.0;
@@ -23,8 +24,7 @@ const LARGE: f64 = 10.0;
 pub fn ask(brief: &mut Brief) {
     let main = main_bedroom(brief);
     let rooms = brief.facts.rooms.iter();
-    let counted: Vec<(&RoomFacts, f64)> =
-        rooms.filter_map(|room| Some((room, base_flow(room, main)?))).collect();
+    let counted: Vec<(&RoomFacts, f64)> = rooms.filter_map(|room| Some((room, base_flow(room, main)?))).collect();
     let mut sum = 0.0;
     for (room, base) in &counted {
         sum += base;

@@ -45,11 +45,9 @@ pub fn ask(brief: &mut Brief, edition: &'static Edition) {
     let (nominal, line) = nominal(brief, edition);
     brief.whole(Level::Normal, flow(nominal, M3H), line);
     by_persons(brief);
-    for (id, level) in [
-        (edition.moisture, Level::Away),
-        (GivenId::DinReduced, Level::Away),
-        (GivenId::DinIntensive, Level::Boost),
-    ] {
+    for (id, level) in
+        [(edition.moisture, Level::Away), (GivenId::DinReduced, Level::Away), (GivenId::DinIntensive, Level::Boost)]
+    {
         share_of_nominal(brief, (nominal, line), id, level);
     }
     brief.demand.away = Follows::Share(GivenId::DinReduced);
@@ -88,10 +86,7 @@ fn by_persons(brief: &mut Brief) {
     let persons = brief.facts.persons();
     let rate = brief.givens.get(GivenId::DinPerson);
     let total = persons * rate.value;
-    let terms = [
-        Term::new("P", persons, Count, Origin::Counted),
-        brief.givens.term("q_P", GivenId::DinPerson),
-    ];
+    let terms = [Term::new("P", persons, Count, Origin::Counted), brief.givens.term("q_P", GivenId::DinPerson)];
     let line = brief.working.record(Formula::PersonRate, (total, M3H), rate.source, &terms);
     brief.whole(Level::Normal, flow(total, M3H), line);
 }

@@ -125,8 +125,12 @@ fn equation_rate(brief: &mut Brief, edition: &'static Edition) -> Option<Rate> {
     let (per_area, per_person) = (0.01, 7.5);
     let cfm = per_area * area + per_person * (bedrooms + 1.0);
     let printed = Origin::Printed(source);
-    let terms =
-        [Term::new("a", per_area, Ratio, printed), Term::new("b", per_person, Ratio, printed), area_term, bedrooms_term];
+    let terms = [
+        Term::new("a", per_area, Ratio, printed),
+        Term::new("b", per_person, Ratio, printed),
+        area_term,
+        bedrooms_term,
+    ];
     let line = brief.working.record(Formula::IrcEquation, (cfm, CFM), source, &terms);
     Some(Rate { cfm, formula: Formula::IrcEquation, line })
 }

@@ -14,9 +14,9 @@ mod table;
 
 pub use brief::Brief;
 
-use crate::given::{GivenId, Givens};
 use crate::facts::Facts;
 use crate::formula::Formula;
+use crate::given::{GivenId, Givens};
 use crate::house::RoomId;
 use crate::issue::Issue;
 use crate::quantity::Flow;
@@ -105,6 +105,14 @@ pub enum Air {
 impl Air {
     /// Both.
     pub const BOTH: [Air; 2] = [Air::Supply, Air::Extract];
+
+    /// A stable id for files.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::Supply => "supply",
+            Self::Extract => "extract",
+        }
+    }
 }
 
 /// What a requirement is about.
@@ -181,13 +189,7 @@ pub struct Demand {
 
 impl Demand {
     /// What a rule set asks of a house. Works with whatever is known; issues say what is missing.
-    pub fn of(
-        rules: RuleSet,
-        facts: &Facts,
-        givens: &Givens,
-        working: &mut Working,
-        issues: &mut Vec<Issue>,
-    ) -> Self {
+    pub fn of(rules: RuleSet, facts: &Facts, givens: &Givens, working: &mut Working, issues: &mut Vec<Issue>) -> Self {
         let mut brief = Brief::new(facts, givens, working, issues);
         match rules {
             RuleSet::Ashrae2016 => ashrae::ask(&mut brief),

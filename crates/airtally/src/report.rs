@@ -1,0 +1,185 @@
+//! The whole chain, calculated when asked for and once only.
+
+use crate::co2::{self, Night};
+use crate::facts::Facts;
+use crate::given::Givens;
+use crate::house::House;
+use crate::issue::Issue;
+use crate::quantity::Flow;
+use crate::rules::{Demand, Level, RuleSet};
+use crate::runs::Runs;
+use crate::shares::Shares;
+use crate::steps::{self, Step};
+use crate::transfer::{self, Opening};
+use crate::working::{Line, LineId, Term, Working};
+use std::cell::{OnceCell, RefCell};
+use std::rc::Rc;
+
+/// Everything that follows from a house. Each part is calculated the first time it is asked for.
+///
+/// ```
+/// use airtally::{entry::Entry, edit::Edit, house::{Field, House, RoomField, RoomKind}};
+/// use airtally::{quantity::Unit, report::Report, rules::Level};
+/// let mut house = House::new();
+/// for (kind, area) in [(RoomKind::Bedroom, "12"), (RoomKind::Living, "30 m2"), (RoomKind::Kitchen, "100 sq ft")] {
+///     house = Edit::AddRoom(kind).apply(&house);
+///     let id = house.rooms.last().unwrap().id;
+///     house = Edit::Set(Field::Room(id, RoomField::Area), area.into(), Unit::SquareMetre).apply(&house);
+/// }
+/// let report = Report::of(house);
+/// let normal = report.shares().at(Level::Normal);
+/// // England, one bedroom: 19 L/s or 68.4 m³/h, set in steps of 5 m³/h.
+/// assert_eq!(normal.total.as_m3h(), 70.0);
+/// ```
+pub struct Report {
+    house: Rc<House>,
+    working: RefCell<Working>,
+    issues: RefCell<Vec<Issue>>,
+    givens: OnceCell<Givens>,
+    facts: OnceCell<Facts>,
+    demand: OnceCell<Demand>,
+    shares: OnceCell<Shares>,
+    runs: OnceCell<Runs>,
+    openings: OnceCell<Vec<Opening>>,
+    nights: OnceCell<Vec<Night>>,
+    steps: OnceCell<Vec<Step>>,
+    codes: OnceCell<Vec<CodeTotals>>,
+}
+
+/// What another rule set would ask of the same house.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CodeTotals {
+    /// The rule set.
+    pub rules: RuleSet,
+    /// Required totals at away, normal and boost, before rounding.
+    pub required: [Flow; 3],
+}
+
+impl Report {
+    /// The report of a house. Nothing is calculated yet.
+    pub fn of(house: impl Into<Rc<House>>) -> Self {
+        Self {
+            house: house.into(),
+            working: RefCell::default(),
+            issues: RefCell::default(),
+            givens: OnceCell::new(),
+            facts: OnceCell::new(),
+            demand: OnceCell::new(),
+            shares: OnceCell::new(),
+            runs: OnceCell::new(),
+            openings: OnceCell::new(),
+            nights: OnceCell::new(),
+            steps: OnceCell::new(),
+            codes: OnceCell::new(),
+        }
+    }
+
+    /// The house it is about.
+    pub fn house(&self) -> &Rc<House> {
+        &self.house
+    }
+
+    /// The registry with the house's settings.
+    pub fn givens(&self) -> &Givens {
+        self.givens.get_or_init(|| Givens::of(&self.house, &mut self.issues.borrow_mut()))
+    }
+
+    /// The house as numbers.
+    pub fn facts(&self) -> &Facts {
+        let givens = self.givens();
+        self.facts.get_or_init(|| Facts::of(&self.house, givens, &mut self.issues.borrow_mut()))
+    }
+
+    /// What the chosen rule set asks.
+    pub fn demand(&self) -> &Demand {
+        let (facts, givens) = (self.facts(), self.givens());
+        self.demand.get_or_init(|| {
+            let (working, issues) = (&mut self.working.borrow_mut(), &mut self.issues.borrow_mut());
+            Demand::of(facts.choices.rules, facts, givens, working, issues)
+        })
+    }
+
+    /// The flow of every terminal at every level.
+    pub fn shares(&self) -> &Shares {
+        let (facts, demand, givens) = (self.facts(), self.demand(), self.givens());
+        self.shares.get_or_init(|| {
+            let (working, issues) = (&mut self.working.borrow_mut(), &mut self.issues.borrow_mut());
+            Shares::of(facts, demand, givens, working, issues)
+        })
+    }
+
+    /// Tubes and ports.
+    pub fn runs(&self) -> &Runs {
+        let (facts, shares, givens) = (self.facts(), self.shares(), self.givens());
+        self.runs.get_or_init(|| {
+            let (working, issues) = (&mut self.working.borrow_mut(), &mut self.issues.borrow_mut());
+            Runs::of(facts, shares, givens, working, issues)
+        })
+    }
+
+    /// Gaps under doors.
+    pub fn openings(&self) -> &[Opening] {
+        let (facts, shares, givens) = (self.facts(), self.shares(), self.givens());
+        self.openings.get_or_init(|| {
+            let (working, issues) = (&mut self.working.borrow_mut(), &mut self.issues.borrow_mut());
+            transfer::openings(facts, shares, givens, working, issues)
+        })
+    }
+
+    /// Bedroom air by morning.
+    pub fn nights(&self) -> &[Night] {
+        let (facts, shares, givens) = (self.facts(), self.shares(), self.givens());
+        self.nights.get_or_init(|| {
+            let (working, issues) = (&mut self.working.borrow_mut(), &mut self.issues.borrow_mut());
+            co2::nights(facts, shares, givens, working, issues)
+        })
+    }
+
+    /// The checklist.
+    pub fn steps(&self) -> &[Step] {
+        let parts = steps::Parts {
+            house: &self.house,
+            facts: self.facts(),
+            givens: self.givens(),
+            shares: self.shares(),
+            runs: self.runs(),
+            openings: self.openings(),
+        };
+        self.steps.get_or_init(|| steps::list(&parts, &mut self.working.borrow_mut()))
+    }
+
+    /// The totals of every rule set for this house, the chosen one among them.
+    pub fn codes(&self) -> &[CodeTotals] {
+        let (facts, givens) = (self.facts(), self.givens());
+        self.codes.get_or_init(|| {
+            let totals = |rules| CodeTotals { rules, required: totals(rules, facts, givens) };
+            RuleSet::ALL.into_iter().map(totals).collect()
+        })
+    }
+
+    /// Every issue of the whole chain, worst first; within one severity in the order of the chain.
+    pub fn issues(&self) -> Vec<Issue> {
+        self.steps();
+        self.nights();
+        let mut issues = self.issues.borrow().clone();
+        issues.sort_by_key(|issue| std::cmp::Reverse(issue.severity()));
+        issues
+    }
+
+    /// A line of the working.
+    pub fn line(&self, id: LineId) -> Option<Line> {
+        self.working.borrow().line(id)
+    }
+
+    /// The numbers put into a line.
+    pub fn terms(&self, id: LineId) -> Vec<Term> {
+        self.working.borrow().terms(id).to_vec()
+    }
+}
+
+fn totals(rules: RuleSet, facts: &Facts, givens: &Givens) -> [Flow; 3] {
+    let (mut working, mut issues) = (Working::default(), Vec::new());
+    let demand = Demand::of(rules, facts, givens, &mut working, &mut issues);
+    let shares = Shares::of(facts, &demand, givens, &mut working, &mut issues);
+    Level::ALL.map(|level| shares.at(level).required.value)
+}

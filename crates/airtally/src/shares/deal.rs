@@ -1,0 +1,87 @@
+//! Dealing whole steps to rooms by largest remainder, never below a minimum.
+
+use crate::house::RoomId;
+use crate::quantity::Flow;
+
+/// What one room asks for.
+#[derive(Clone, Copy, Debug)]
+pub struct Wish {
+    /// The room.
+    pub room: RoomId,
+    /// The least it may get.
+    pub minimum: Flow,
+    /// Its part of what is left over.
+    pub weight: f64,
+}
+
+/// What one room is dealt.
+#[derive(Clone, Copy, Debug)]
+pub struct Card {
+    /// Its part before rounding.
+    pub ideal: Flow,
+    /// Whole steps.
+    pub steps: u32,
+}
+
+impl Wish {
+    /// Fewest steps: the minimum rounded up, and one at least, since a terminal without air is no terminal.
+    pub fn least(&self, step: Flow) -> u32 {
+        steps_up(self.minimum, step).max(1)
+    }
+}
+
+/// Arithmetic may be this far off a whole step and still count as on it: 20 cfm is ten steps of 2 cfm.
+const ON_STEP: f64 = 1e-9;
+
+/// Whole steps that make at least this flow.
+pub fn steps_up(flow: Flow, step: Flow) -> u32 {
+    let steps = flow.as_m3h() / step.as_m3h();
+    libm::ceil(steps * (1.0 - ON_STEP)).max(0.0) as u32
+}
+
+/// Deals `total` steps. The caller makes sure that `total` is at least the rooms' least steps together.
+pub fn deal(wishes: &[Wish], total: u32, step: Flow) -> Vec<Card> {
+    let mut cards = ideals(wishes, total, step);
+    for (card, wish) in cards.iter_mut().zip(wishes) {
+        let floor = libm::floor(card.ideal.as_m3h() / step.as_m3h() + ON_STEP).max(0.0) as u32;
+        card.steps = floor.max(wish.least(step));
+    }
+    let dealt = |cards: &[Card]| cards.iter().fold(0_u32, |sum, card| sum.saturating_add(card.steps));
+    let mut missing = i64::from(total) - i64::from(dealt(&cards));
+    while missing != 0 && !cards.is_empty() {
+        let moved = one_round(&mut cards, wishes, missing, step);
+        if moved == 0 {
+            break;
+        }
+        missing -= moved;
+    }
+    cards
+}
+
+/// A room's part: its minimum and its weight's part of the rest. Without any weight all rooms weigh the same.
+fn ideals(wishes: &[Wish], total: u32, step: Flow) -> Vec<Card> {
+    let weights = wishes.iter().fold(0.0, |sum, wish| sum + wish.weight);
+    let minimums = wishes.iter().fold(Flow::ZERO, |sum, wish| sum + wish.minimum);
+    let rest = (step * f64::from(total) - minimums).max(Flow::ZERO);
+    let part = |wish: &Wish| if weights > 0.0 { wish.weight / weights } else { 1.0 / wishes.len() as f64 };
+    wishes.iter().map(|wish| Card { ideal: wish.minimum + rest * part(wish), steps: 0 }).collect()
+}
+
+/// Gives or takes at most one step a room, the neediest first; returns how many were given (taken: negative).
+fn one_round(cards: &mut [Card], wishes: &[Wish], missing: i64, step: Flow) -> i64 {
+    let need = |card: &Card| card.ideal.as_m3h() / step.as_m3h() - f64::from(card.steps);
+    let mut order: Vec<usize> = (0..cards.len()).collect();
+    order.sort_by(|a, b| {
+        let (a, b) = (&cards[*a], &cards[*b]);
+        need(b).total_cmp(&need(a)).then(b.ideal.as_m3h().total_cmp(&a.ideal.as_m3h()))
+    });
+    if missing > 0 {
+        let given = order.iter().take(missing as usize);
+        return given.map(|at| cards[*at].steps = cards[*at].steps.saturating_add(1)).count() as i64;
+    }
+    let may_give = |at: &&usize| cards[**at].steps > wishes[**at].least(step);
+    let givers: Vec<usize> =
+        order.iter().rev().filter(may_give).take(missing.unsigned_abs() as usize).copied().collect();
+    givers.iter().for_each(|at| cards[*at].steps -= 1);
+    -(givers.len() as i64)
+}

@@ -1,0 +1,121 @@
+//! The checklist of one house in working order. Ids, conditions and numbers here; the sentences in `airtally-words`.
+//!
+//! A step is made by a rule for the house, for a room, or for each run. It carries the numbers of this house, who says
+//! so, and what keeps it locked. Ticks are keyed by rule, room and direction, so that they survive any edit.
+
+mod list;
+mod rule;
+
+pub use list::{Parts, list};
+pub use rule::{Phase, StepRule};
+
+use crate::house::RoomId;
+use crate::quantity::Unit;
+use crate::rules::Air;
+use crate::source::Source;
+use crate::working::Origin;
+
+/// What a tick belongs to: a rule, and the room and direction it is about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct StepKey {
+    /// Which step.
+    pub rule: StepRule,
+    /// The room, for steps that every room has.
+    pub room: Option<RoomId>,
+    /// The direction, for steps that every run has.
+    pub air: Option<Air>,
+}
+
+impl StepKey {
+    /// A step of the whole house.
+    pub const fn house(rule: StepRule) -> Self {
+        Self { rule, room: None, air: None }
+    }
+
+    /// A step of one run.
+    pub const fn run(rule: StepRule, room: RoomId, air: Air) -> Self {
+        Self { rule, room: Some(room), air: Some(air) }
+    }
+}
+
+/// One step for this house.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Step {
+    /// What it is and what its tick belongs to.
+    pub key: StepKey,
+    /// This house's numbers, in the order in which the step's sentence uses them.
+    pub numbers: Vec<Number>,
+    /// The mark on the tubes, for steps about a run: manifold side and number.
+    pub mark: Option<(Air, u32)>,
+    /// Who says so.
+    pub source: &'static Source,
+    /// Whether it is ticked, open or locked.
+    pub status: Status,
+}
+
+/// A number of a step.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Number {
+    /// What it counts or measures.
+    pub name: NumberName,
+    /// Its value; `None` when something must be measured or typed first.
+    pub value: Option<f64>,
+    /// Unit of the value.
+    pub unit: Unit,
+    /// Where it comes from.
+    pub origin: Origin,
+}
+
+/// What a number of a step counts or measures.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum NumberName {
+    /// Tubes.
+    Tubes,
+    /// Length to cut for each tube.
+    CutLength,
+    /// Ports with spares.
+    Ports,
+    /// Spare ports to cap.
+    Spare,
+    /// Air flow to set or to expect.
+    Flow,
+    /// A smallest or largest distance, height, size or spacing.
+    Distance,
+    /// A diameter of a hole or core.
+    Diameter,
+    /// A smallest bend radius.
+    Radius,
+    /// Most bends.
+    Bends,
+    /// A fall as a share of the length.
+    Fall,
+    /// A pressure.
+    Pressure,
+    /// A largest leak.
+    Leak,
+    /// A time to wait.
+    Wait,
+    /// A largest air speed.
+    Speed,
+    /// Wind on the Beaufort scale.
+    Wind,
+    /// An allowed difference.
+    Tolerance,
+    /// Height of the gap under a door.
+    Undercut,
+    /// Months between checks.
+    Months,
+    /// Rooms, doors or terminals.
+    Count,
+}
+
+/// Whether a step can be done.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Status {
+    /// Ticked.
+    Done,
+    /// Can be done now.
+    Open,
+    /// Locked until another step is ticked.
+    LockedBy(StepKey),
+}
