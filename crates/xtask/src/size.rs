@@ -1,0 +1,91 @@
+//! Sizes of the shipped page, in Brotli as a web host sends them, against the budget.
+
+use crate::{Outcome, files, node, place, run, tally};
+use std::process::Command;
+
+/// Everything a first visit loads, in bytes after Brotli. The ledger in DEVELOPERS.md says where they went.
+const BUDGET: u64 = 150_000;
+
+/// Prefixes of files that a first visit does not load.
+const LATER: [&str; 0] = [];
+
+/// Node brings Brotli at its best quality; a Rust one would have to be compiled first.
+const MEASURE: &str = "
+const { readFileSync } = require('node:fs');
+const { brotliCompressSync, constants } = require('node:zlib');
+for (const file of process.argv.slice(1)) {
+  const bytes = readFileSync(file);
+  const options = { params: { [constants.BROTLI_PARAM_QUALITY]: 11, [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length } };
+  console.log(bytes.length, brotliCompressSync(bytes, options).length);
+}";
+
+/// Prints the size of each file of target/dist and fails when the first visit is over budget.
+pub fn size() -> Outcome {
+    node::check()?;
+    let sizes = measure()?;
+    let first: Vec<&Size> = sizes.iter().filter(|size| !is_later(&size.name)).collect();
+    let total = first.iter().map(|size| size.brotli).sum();
+    println!("{}", report(&sizes, total));
+    within(total)
+}
+
+struct Size {
+    name: String,
+    raw: u64,
+    brotli: u64,
+}
+
+fn measure() -> Outcome<Vec<Size>> {
+    let folder = place::dist();
+    if !folder.join("index.html").is_file() {
+        return Err("There is no page in target/dist yet: run `cargo xtask dist` first.".to_owned());
+    }
+    let paths = files::under(&folder, &|_| false)?;
+    let said = run::answer(Command::new("node").args(["-e", MEASURE, "--"]).args(&paths))?;
+    let names = paths.iter().map(|path| path.strip_prefix(&folder).unwrap_or(path).display().to_string());
+    let sizes: Option<Vec<Size>> = names.zip(said.lines()).map(|(name, line)| read(name, line)).collect();
+    sizes.filter(|sizes| sizes.len() == paths.len()).ok_or_else(|| format!("Node measured strangely:\n{said}"))
+}
+
+fn read(name: String, line: &str) -> Option<Size> {
+    let (raw, brotli) = line.split_once(' ')?;
+    Some(Size { name, raw: raw.parse().ok()?, brotli: brotli.parse().ok()? })
+}
+
+fn is_later(name: &str) -> bool {
+    LATER.iter().any(|prefix: &&str| name.starts_with(prefix))
+}
+
+fn report(sizes: &[Size], total: u64) -> String {
+    let mut rows = vec![["file", "bytes", "Brotli", ""].map(str::to_owned).to_vec()];
+    for size in sizes {
+        let note = if is_later(&size.name) { "later" } else { "" };
+        rows.push(vec![size.name.clone(), size.raw.to_string(), size.brotli.to_string(), note.to_owned()]);
+    }
+    rows.push(vec!["first visit".to_owned(), String::new(), total.to_string(), format!("of {BUDGET}")]);
+    tally::table(&rows)
+}
+
+fn within(total: u64) -> Outcome {
+    if total <= BUDGET {
+        return Ok(());
+    }
+    Err(format!("The first visit weighs {total} bytes in Brotli; the budget is {BUDGET}."))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_budget_can_be_broken() {
+        assert!(within(BUDGET).is_ok());
+        assert!(within(BUDGET + 1).is_err());
+    }
+
+    #[test]
+    fn a_line_of_sizes_is_read() {
+        assert!(read("a".to_owned(), "120 47").is_some_and(|size| size.raw == 120 && size.brotli == 47));
+        assert!(read("a".to_owned(), "120").is_none());
+    }
+}

@@ -1,0 +1,81 @@
+//! What we need beside Cargo itself, pinned, and who needs it.
+
+use crate::browser::{self, Browser};
+use crate::install::{self, CargoTool};
+use crate::{Outcome, node, place, run};
+use std::path::PathBuf;
+use std::process::Command;
+
+/// Must equal the version of wasm-bindgen in Cargo.toml and in Trunk.toml; `tidy` checks it.
+pub const WASM_BINDGEN: CargoTool = CargoTool {
+    package: "wasm-bindgen-cli",
+    program: "wasm-bindgen",
+    version: "0.2.130",
+    // Not --locked: its lock file may name a package that registries no longer serve. No TLS client is needed.
+    arguments: &["--no-default-features"],
+    why: "it joins the compiled page to JavaScript.",
+    takes: "about one and a half minutes",
+    packages: 110,
+};
+
+const TRUNK: CargoTool = CargoTool {
+    package: "trunk",
+    program: "trunk",
+    version: "0.21.14",
+    arguments: &["--locked", "--no-default-features", "--features", "rustls"],
+    why: "it builds the page.",
+    takes: "about four minutes",
+    packages: 330,
+};
+
+/// The target that the page is compiled for.
+pub const WASM: &str = "wasm32-unknown-unknown";
+
+/// Tools that building the page needs: folders for the front of PATH.
+pub fn for_page() -> Outcome<Vec<PathBuf>> {
+    rust_target()?;
+    install::cargo_tools(&[&WASM_BINDGEN, &TRUNK])
+}
+
+/// All that the tests need.
+pub struct ForTest {
+    pub browser: Browser,
+    pub node_modules: PathBuf,
+}
+
+/// Installs what the tests need. Cheap things come first, so that a missing one is said at once.
+pub fn for_test() -> Outcome<ForTest> {
+    node::check()?;
+    rust_component("fmt", "rustfmt")?;
+    rust_component("clippy", "clippy")?;
+    let browser = browser::ready()?;
+    let node_modules = node::kit()?;
+    for_page()?;
+    Ok(ForTest { browser, node_modules })
+}
+
+fn rust_target() -> Outcome {
+    let print = ["--print", "target-libdir", "--target", WASM];
+    let library = run::answer(Command::new("rustc").args(print).current_dir(place::root()))?;
+    if PathBuf::from(library.trim()).is_dir() {
+        return Ok(());
+    }
+    println!("Installing the Rust target {WASM}: the page is compiled for it. Once, some seconds.");
+    rustup(&["target", "add", WASM], &format!("The Rust target {WASM} is missing"))
+}
+
+fn rust_component(command: &str, component: &str) -> Outcome {
+    if run::answer(run::cargo().args([command, "--version"])).is_ok() {
+        return Ok(());
+    }
+    println!("Installing the Rust component {component}: the tests call it. Once, some seconds.");
+    rustup(&["component", "add", component], &format!("The Rust component {component} is missing"))
+}
+
+fn rustup(arguments: &[&str], missing: &str) -> Outcome {
+    if place::in_path(&["rustup"]).is_none() {
+        return Err(format!("{missing} and there is no rustup to add it: install rustup, then run this again."));
+    }
+    let _only_us = install::lock()?;
+    install::quietly(Command::new("rustup").args(arguments).current_dir(place::root()), "rustup")
+}

@@ -1,0 +1,20 @@
+import assert from "node:assert/strict";
+
+export const title = "the page starts, answers to typing, and lets nothing else run";
+
+export default async function ({ person, page, complaints }) {
+  await person.opens();
+  await person.types("Name of the house", "Larkfield");
+  await person.sees("The air of Larkfield.");
+
+  const markup = await page.evaluate(() => {
+    try {
+      document.createElement("p").innerHTML = "<b>bold</b>";
+      return "made from text";
+    } catch (refused) {
+      return refused.name;
+    }
+  });
+  assert.equal(markup, "TypeError", "trusted types must refuse markup made from text");
+  assert.match(complaints.splice(0).join("\n"), /TrustedHTML/, "the refusal is what the browser complained of");
+}

@@ -1,0 +1,16 @@
+// The loader. Its own name never changes; the names inside it are rewritten by content for a release.
+start().catch(tell);
+
+async function start() {
+  const page = await import("./airtally-app.js");
+  await page.default();
+  document.getElementById("page").dataset.ready = "";
+}
+
+function tell(reason) {
+  console.error(reason);
+  const place = document.getElementById("trouble");
+  place.textContent =
+    "The page could not start. Load it again; if that does not help, try a browser from the last two years.";
+  place.hidden = false;
+}
