@@ -82,9 +82,9 @@ pub fn nights(
     working: &mut Working,
     issues: &mut Vec<Issue>,
 ) -> Vec<Night> {
-    let normal = shares.at(Level::Normal);
+    let supply = shares.at(Level::Normal).by_room(Air::Supply);
     let bedrooms = facts.rooms.iter().filter(|room| room.kind.is_bedroom() && room.sleepers > 0.0);
-    let served = bedrooms.filter_map(|room| Some((room, normal.share(room.id, Air::Supply)?.flow)));
+    let served = bedrooms.filter_map(|room| Some((room, supply.get(&room.id)?.flow)));
     let nights: Vec<Night> = served.filter_map(|(room, flow)| night(room, flow, givens, working)).collect();
     for night in &nights {
         let id = match night.verdict {

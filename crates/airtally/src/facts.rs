@@ -13,6 +13,8 @@ pub struct Facts {
     pub choices: Choices,
     /// The rooms in the person's order.
     pub rooms: Vec<RoomFacts>,
+    /// Usual ceiling height, typed or default.
+    pub ceiling: Measure,
     /// Floor area typed for the house as a whole.
     pub floor_area: Option<Measure>,
     /// Air changes per hour at 50 Pa, if typed.
@@ -86,10 +88,11 @@ impl Facts {
     }
 
     /// Volume in cubic metres: area × height of the rooms, the rest of a typed floor area at the usual height.
-    pub fn volume(&self, ceiling: Length) -> Volume {
+    pub fn volume(&self) -> Volume {
         let rooms = self.rooms.iter().filter(|room| room.role != Role::Never);
         let volume = rooms.filter_map(RoomFacts::volume).fold(Volume::ZERO, |sum, volume| sum + volume);
         let rest = self.floor_area_in(Unit::SquareMetre) - self.rooms_area_in(Unit::SquareMetre);
+        let ceiling = Length::of(self.ceiling).unwrap_or(Length::ZERO);
         volume + Area::from_m2(rest.max(0.0)) * ceiling
     }
 
@@ -127,6 +130,7 @@ impl Reader<'_> {
         let facts = Facts {
             choices: house.choices,
             rooms,
+            ceiling,
             floor_area: self.house_value(HouseField::FloorArea),
             ach50: self.house_number(HouseField::Ach50),
             envelope_height: self.house_value(HouseField::EnvelopeHeight),

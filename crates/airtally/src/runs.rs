@@ -77,11 +77,13 @@ impl Runs {
         let mut counting = Counting { givens, working, bore, bore_id };
         let mut runs = Vec::new();
         for air in Air::BOTH {
-            for (at, share) in shares.at(Level::Normal).side(air).iter().enumerate() {
-                let Some(room) = facts.rooms.iter().find(|room| room.id == share.room) else { continue };
-                let boost = shares.at(Level::Boost).share(share.room, air).map_or(share.flow, |share| share.flow);
+            let normal = shares.at(Level::Normal).side(air);
+            let boost = shares.at(Level::Boost).side(air);
+            let rooms = facts.rooms.iter().filter(|room| room.role.takes(air));
+            for (at, ((room, normal), boost)) in rooms.zip(normal).zip(boost).enumerate() {
                 let legs = if air == Air::Supply { room.supply_run } else { room.extract_run };
-                let wanted = Wanted { room: share.room, kind: room.kind, air, normal: share.flow, boost, legs };
+                let (normal, boost) = (normal.flow, boost.flow);
+                let wanted = Wanted { room: room.id, kind: room.kind, air, normal, boost, legs };
                 runs.push(counting.run(wanted, at as u32 + 1));
             }
         }

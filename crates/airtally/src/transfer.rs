@@ -7,9 +7,10 @@ use crate::house::RoomId;
 use crate::issue::{Issue, Place, Trouble};
 use crate::quantity::{Area, Flow, Length, Pressure, Unit};
 use crate::rules::{Air, Level};
-use crate::shares::Shares;
+use crate::shares::{Share, Shares};
 use crate::source::{ARITHMETIC, Source};
 use crate::working::{Origin, Term, Traced, Working};
+use std::collections::BTreeMap;
 
 /// The opening one room needs while its door is closed.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -57,10 +58,11 @@ pub fn openings(
     issues: &mut Vec<Issue>,
 ) -> Vec<Opening> {
     let boost = shares.at(Level::Boost);
+    let (supply, extract) = (boost.by_room(Air::Supply), boost.by_room(Air::Extract));
     let mut found = Vec::new();
     for room in &facts.rooms {
-        let side = |air| boost.share(room.id, air).map_or(Flow::ZERO, |share| share.flow);
-        let (supply, extract) = (side(Air::Supply), side(Air::Extract));
+        let flow = |side: &BTreeMap<RoomId, Share>| side.get(&room.id).map_or(Flow::ZERO, |share| share.flow);
+        let (supply, extract) = (flow(&supply), flow(&extract));
         let (air, flow) =
             if supply >= extract { (Air::Supply, supply - extract) } else { (Air::Extract, extract - supply) };
         if flow > Flow::ZERO {

@@ -3,6 +3,7 @@
 //! A given has a stable key (part of the file format), a value, a unit, a range, a [`Source`] and so a mark. A house
 //! holds its person's settings by id; [`Givens`] resolves them once per report.
 
+mod sources;
 mod table;
 
 pub use table::GivenId;

@@ -2,6 +2,7 @@
 
 use super::RoomField;
 use crate::entry::Entry;
+use crate::rules::Air;
 
 /// A room's number within its house: given once, never used again.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -139,6 +140,14 @@ impl Role {
     /// Outdoor air is brought into such a room.
     pub const fn takes_supply(self) -> bool {
         matches!(self, Self::Supply | Self::Both)
+    }
+
+    /// Air goes this way in such a room.
+    pub const fn takes(self, air: Air) -> bool {
+        match air {
+            Air::Supply => self.takes_supply(),
+            Air::Extract => self.takes_extract(),
+        }
     }
 
     /// Air is drawn out of such a room.

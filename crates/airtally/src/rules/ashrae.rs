@@ -10,8 +10,8 @@ use crate::formula::Formula;
 use crate::given::GivenId;
 use crate::house::{Credit, Field, HouseField, KitchenDraw, Print, RoomKind, Table, WetRooms};
 use crate::issue::{Condition, Trouble};
+use crate::quantity::Length;
 use crate::quantity::Unit::{self, CubicFootPerMinute as CFM, LitrePerSecond as LS};
-use crate::quantity::{Flow, Length};
 use crate::source::Source;
 use crate::working::{LineId, Origin, Term};
 
@@ -185,7 +185,7 @@ fn infiltration(
 }
 
 fn blower_door_flow(brief: &mut Brief, print: &'static Printed, ach50: f64) -> Result<(f64, LineId), Condition> {
-    let volume = brief.volume();
+    let volume = brief.facts.volume();
     let (value, unit, per_hour) = match print.rate {
         CFM => (volume.as_ft3(), Unit::CubicFoot, 60.0),
         _ => (volume.as_m3(), Unit::CubicMetre, 3.6),
@@ -217,14 +217,9 @@ fn local_exhaust(brief: &mut Brief, print: &'static Printed) {
             _ => {}
         }
     }
-    let demand: Vec<_> =
-        brief.facts.drawn().map(|room| brief.demand.room(room.id, Air::Extract, &Level::ALL)).collect();
     let bath = flow(if wet == WetRooms::Continuous { print.bath.0 } else { print.bath.1 }, print.rate);
-    let weights: Vec<Flow> = demand.iter().map(|asked| asked.map_or(bath, |asked| asked.flow)).collect();
-    let rooms: Vec<_> = brief.facts.drawn().map(|room| room.id).collect();
-    brief.split_extract(&BATHS, |room| {
-        rooms.iter().position(|id| *id == room.id).map_or(0.0, |at| weights[at].as_m3h())
-    });
+    let asked = brief.demand.minimums(Air::Extract, &Level::ALL);
+    brief.split_extract(&BATHS, |room| asked.get(&room.id).unwrap_or(&bath).as_m3h());
     if wet == WetRooms::Continuous {
         brief.demand.boost = Follows::Share(GivenId::BoostShare);
     }

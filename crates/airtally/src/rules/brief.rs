@@ -6,7 +6,7 @@ use crate::formula::Formula;
 use crate::given::{GivenId, Givens};
 use crate::house::{Field, HouseField, RoomId, RoomKind};
 use crate::issue::{Issue, Place, Trouble};
-use crate::quantity::{Flow, Length, Unit, Volume};
+use crate::quantity::{Flow, Unit};
 use crate::source::{ARITHMETIC, PRACTICE, Source};
 use crate::working::{LineId, Origin, Term, Working};
 
@@ -119,12 +119,6 @@ impl<'a> Brief<'a> {
     pub fn bedrooms(&self) -> (f64, Term) {
         let count = f64::from(self.facts.bedrooms().max(1));
         (count, Term::new("N", count, Unit::Count, Origin::Counted))
-    }
-
-    /// The volume inside the air barrier.
-    pub fn volume(&self) -> Volume {
-        let ceiling = Length::of(self.givens.measure(GivenId::Ceiling));
-        ceiling.map_or(Volume::ZERO, |ceiling| self.facts.volume(ceiling))
     }
 
     /// Reports something about the house.

@@ -22,6 +22,7 @@ use crate::issue::Issue;
 use crate::quantity::Flow;
 use crate::source::Source;
 use crate::working::{LineId, Working};
+use std::collections::BTreeMap;
 
 /// A rule set in one edition.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -211,10 +212,17 @@ impl Demand {
         stated.copied().reduce(|best, next| if next.flow > best.flow { next } else { best })
     }
 
-    /// The largest flow stated for one room and direction at any of the levels.
-    pub fn room(&self, room: RoomId, air: Air, levels: &[Level]) -> Option<Requirement> {
-        let scope = Scope::Room(room, air);
-        let stated = self.requirements.iter().filter(|r| r.scope == scope && levels.contains(&r.level));
-        stated.copied().reduce(|best, next| if next.flow > best.flow { next } else { best })
+    /// The largest flow stated for each room and direction at any of the levels.
+    pub fn minimums(&self, air: Air, levels: &[Level]) -> BTreeMap<RoomId, Flow> {
+        let mut minimums = BTreeMap::new();
+        for asked in self.requirements.iter().filter(|asked| levels.contains(&asked.level)) {
+            if let Scope::Room(room, side) = asked.scope
+                && side == air
+            {
+                let least = minimums.entry(room).or_insert(asked.flow);
+                *least = least.max(asked.flow);
+            }
+        }
+        minimums
     }
 }

@@ -1,0 +1,27 @@
+//! The documents behind the givens.
+
+use crate::source::{PRACTICE, Source};
+
+pub static ASHRAE_CAP: Source =
+    Source::published("ASHRAE 62.2", "2013; later editions not confirmed", "section 4").doubted();
+pub static ASHRAE_AEXT: Source = Source::memory("ASHRAE 62.2", "2016–2022", "section 4");
+pub static DIN_2019_RATE: Source = Source::memory("DIN 1946-6", "2019-12", "eq. (8)").doubted();
+pub static DIN_2009_LEVELS: Source = Source::memory("DIN 1946-6", "2009-05", "");
+pub static DIN_2019_LEVELS: Source = Source::memory("DIN 1946-6", "2019-12", "").doubted();
+pub static DIN_PERSON: Source = Source::published("DIN 1946-6", "2009-05", "30 m³/h a person, seen in secondary pages");
+pub static DIN_WET_CHECKED: Source =
+    Source::published("DIN 1946-6", "2009-05; 2019 not confirmed", "table 7").doubted();
+pub static DIN_WET_MEMORY: Source = Source::memory("DIN 1946-6", "2009-05; 2019 not confirmed", "table 7").doubted();
+pub static DIN_WEIGHTS: Source = Source::memory("DIN 1946-6", "2009-05 and 2019-12", "supply weights");
+pub static CANADA_LOW: Source = Source::published("CAN/CSA-F326", "programme rule built on it", "low speed 40–60 %");
+pub static CANADA_WET: Source = Source::memory("CAN/CSA-F326", "M91", "").doubted();
+pub static ORIFICE: Source = Source::memory("orifice practice", "", "sharp slot, 0.6 … 0.65");
+pub static STANDARD_AIR: Source = Source { document: "standard air", edition: "EN", clause: "1.2 kg/m³", ..PRACTICE };
+pub static CO2_SLEEPER: Source = Source::published("EN 16798-1", "2019", "13.6 L/h, seen in a secondary page");
+pub static CO2_LIMITS: Source = Source::published("German Environment Agency, indoor air guide values", "2008", "");
+pub static SUPPORTS: Source = Source::published("UK new-home warranty rules", "2021", "8.3.8");
+pub static FLEXIBLE: Source = Source::published("UK new-home warranty rules", "2022", "8.3.7");
+pub static TRAP: Source = Source::published("trap-sizing note", "", "drop = suction + 25 mm, seal half of it");
+pub static WIND: Source = Source::published("blower-door measuring rule", "", "wind ≤ Beaufort 3");
+pub static INTAKE: Source = Source::published("EN 13779", "2007", "A.2.2, seen at second hand");
+pub static ADF_HEIGHT: Source = Source::published("Approved Document F vol 1", "2021", "seen at second hand");
