@@ -3,6 +3,12 @@
 //! Both runs work through the same numbers and boil every bit of the results down to one digest. The native run
 //! says its digest; the workshop hands it to the build of the wasm run, which compares. Nothing is committed.
 
+use airtally::edit::Edit;
+use airtally::house::{Choices, Field, House, RoomField, RoomKind};
+use airtally::quantity::Unit;
+use airtally::report::Report;
+use airtally::rules::RuleSet;
+
 #[cfg(not(target_family = "wasm"))]
 #[test]
 fn native_says_its_digest() {
@@ -22,10 +28,50 @@ mod in_browser {
     }
 }
 
+/// One digest for each part, so that a difference says where it is.
 fn digest() -> String {
-    let mut bits = Bits::default();
-    elementary(&mut bits);
-    bits.digest()
+    let chains = RuleSet::ALL.map(|rules| format!("{}={}", rules.id(), boiled_down(|bits| houses(rules, bits))));
+    format!("elementary={},{}", boiled_down(elementary), chains.join(","))
+}
+
+fn houses(rules: RuleSet, bits: &mut Bits) {
+    for rooms in [0, 1, 3, 7, 12, 40] {
+        whole_chain(&house(rules, rooms), bits);
+    }
+}
+
+/// A house of so many rooms, each typed a little differently, in metres and in feet.
+fn house(rules: RuleSet, rooms: usize) -> House {
+    let choices = Choices { rules, ..Choices::default() };
+    let start = Edit::Choose(choices).apply(&House::new());
+    let kinds = RoomKind::ALL.into_iter().cycle().take(rooms);
+    kinds.enumerate().fold(start, |house, (number, kind)| {
+        let house = Edit::AddRoom(kind).apply(&house);
+        let Some(id) = house.rooms.last().map(|room| room.id) else { return house };
+        let (text, unit) = match number % 3 {
+            0 => (format!("{}.{}", 6 + number % 17, number % 10), Unit::SquareMetre),
+            1 => (format!("{} sq ft", 70 + 13 * number % 240), Unit::SquareFoot),
+            _ => (format!("{},7 m2", 3 + number % 9), Unit::SquareMetre),
+        };
+        Edit::Set(Field::Room(id, RoomField::Area), text, unit).apply(&house)
+    })
+}
+
+/// Every part of the report. Rust writes an `f64` with as many digits as tell it apart from every other one, so
+/// that the text of the parts holds every bit of their numbers.
+fn whole_chain(house: &House, bits: &mut Bits) {
+    let report = Report::of(house.clone());
+    let parts = [
+        format!("{:?}", report.demand()),
+        format!("{:?}", report.shares()),
+        format!("{:?}", report.runs()),
+        format!("{:?}", report.openings()),
+        format!("{:?}", report.nights()),
+        format!("{:?}", report.steps()),
+        format!("{:?}", report.codes()),
+        format!("{:?}", report.issues()),
+    ];
+    parts.iter().for_each(|part| bits.text(part));
 }
 
 /// The elementary functions that the calculation is allowed, over the range of numbers it meets.
@@ -33,28 +79,32 @@ fn elementary(bits: &mut Bits) {
     for step in 1..=2_000_u32 {
         let x = f64::from(step) * 0.013_7;
         for y in [libm::exp(-x), libm::log(x), libm::log10(x), libm::pow(x, 0.65), libm::cbrt(x), libm::sqrt(x)] {
-            bits.take(y);
+            bits.number(y);
         }
     }
 }
 
-/// Numbers boiled down bit by bit (64-bit FNV-1a).
+fn boiled_down(work: impl Fn(&mut Bits)) -> String {
+    let mut bits = Bits(0xcbf2_9ce4_8422_2325);
+    work(&mut bits);
+    format!("{:016x}", bits.0)
+}
+
+/// Bytes boiled down to one number (64-bit FNV-1a).
 struct Bits(u64);
 
-impl Default for Bits {
-    fn default() -> Self {
-        Self(0xcbf2_9ce4_8422_2325)
-    }
-}
-
 impl Bits {
-    fn take(&mut self, number: f64) {
-        for byte in number.to_bits().to_le_bytes() {
-            self.0 = (self.0 ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3);
-        }
+    fn number(&mut self, number: f64) {
+        self.bytes(&number.to_bits().to_le_bytes());
     }
 
-    fn digest(&self) -> String {
-        format!("{:016x}", self.0)
+    fn text(&mut self, text: &str) {
+        self.bytes(text.as_bytes());
+    }
+
+    fn bytes(&mut self, bytes: &[u8]) {
+        for byte in bytes {
+            self.0 = (self.0 ^ u64::from(*byte)).wrapping_mul(0x0100_0000_01b3);
+        }
     }
 }

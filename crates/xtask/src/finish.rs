@@ -32,7 +32,7 @@ pub fn hook() -> Outcome {
 fn finish(folder: &Path) -> Outcome {
     make_smaller(&folder.join(WASM))?;
     let page = join_styles(folder, &files::text(&folder.join(PAGE))?)?;
-    let page = with_policy(&page)?;
+    let page = without_remarks(&with_policy(&page)?);
     let wasm = name_by_content(folder, WASM)?;
     replace_in(&folder.join(SCRIPT), WASM, &wasm)?;
     let script = name_by_content(folder, SCRIPT)?;
@@ -80,14 +80,24 @@ fn style_links(page: &str) -> Vec<(String, String)> {
 
 /// A style sheet without comments, indents and empty lines.
 fn compact(sheet: &str) -> String {
-    let mut text = String::new();
-    let mut rest = sheet;
-    while let Some(at) = rest.find("/*") {
-        text.push_str(&rest[..at]);
-        rest = rest[at..].split_once("*/").map_or("", |(_, after)| after);
-    }
-    text.push_str(rest);
+    let text = between_removed(sheet, "/*", "*/");
     text.lines().map(str::trim).filter(|line| !line.is_empty()).map(|line| format!("{line}\n")).collect()
+}
+
+/// The page without comments and empty lines.
+fn without_remarks(page: &str) -> String {
+    let text = between_removed(page, "<!--", "-->");
+    text.lines().map(str::trim_end).filter(|line| !line.is_empty()).map(|line| format!("{line}\n")).collect()
+}
+
+fn between_removed(text: &str, opens: &str, closes: &str) -> String {
+    let mut kept = String::new();
+    let mut rest = text;
+    while let Some(at) = rest.find(opens) {
+        kept.push_str(&rest[..at]);
+        rest = rest[at..].split_once(closes).map_or("", |(_, after)| after);
+    }
+    kept + rest
 }
 
 fn with_policy(page: &str) -> Outcome<String> {
@@ -131,6 +141,11 @@ mod tests {
     fn a_compact_sheet_keeps_its_rules() {
         let sheet = "/* why */\n.a {\n  color: red; /* because */\n}\n\n.b { top: 0 }";
         assert_eq!(compact(sheet), ".a {\ncolor: red;\n}\n.b { top: 0 }\n");
+    }
+
+    #[test]
+    fn remarks_stay_at_home() {
+        assert_eq!(without_remarks("<p>\n<!-- why,\nand how -->\n\n  <b>\n"), "<p>\n  <b>\n");
     }
 
     #[test]
