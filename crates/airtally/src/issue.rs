@@ -1,8 +1,7 @@
 //! What is wrong or doubtful, where, and how bad. Collected, never thrown.
 
-use crate::house::{Field, RoomId};
+use crate::id::{Field, Level, RoomId};
 use crate::quantity::{ParseError, Unit};
-use crate::rules::Level;
 
 /// How much an issue matters.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]

@@ -15,6 +15,7 @@ pub mod facts;
 pub mod formula;
 pub mod given;
 pub mod house;
+pub mod id;
 pub mod issue;
 pub mod quantity;
 pub mod report;

@@ -81,7 +81,7 @@ impl Report {
 
     /// The registry with the house's settings.
     pub fn givens(&self) -> &Givens {
-        self.givens.get_or_init(|| Givens::of(&self.house, &mut self.issues.borrow_mut()))
+        self.givens.get_or_init(|| Givens::of(&self.house.settings, &mut self.issues.borrow_mut()))
     }
 
     /// The house as numbers.

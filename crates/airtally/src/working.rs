@@ -4,8 +4,7 @@
 //! only when somebody asks to see it.
 
 use crate::formula::Formula;
-use crate::given::GivenId;
-use crate::house::{Field, RoomId};
+use crate::id::{Field, GivenId, RoomId};
 use crate::quantity::Unit;
 use crate::source::Source;
 

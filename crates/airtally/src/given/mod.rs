@@ -6,10 +6,10 @@
 mod sources;
 mod table;
 
-pub use table::GivenId;
+pub use crate::id::GivenId;
 
-use crate::entry::Limit;
-use crate::house::{Field, House};
+use crate::entry::{Entry, Limit};
+use crate::id::Field;
 use crate::issue::{Issue, Place};
 use crate::quantity::{Measure, Unit};
 use crate::source::{Source, YOURS};
@@ -55,10 +55,10 @@ pub struct Givens {
 }
 
 impl Givens {
-    /// Reads the settings of a house. A setting that cannot be used is reported and the registered value stands.
-    pub fn of(house: &House, issues: &mut Vec<Issue>) -> Self {
+    /// Reads a house's settings. A setting that cannot be used is reported and the registered value stands.
+    pub fn of(settings: &[(GivenId, Entry)], issues: &mut Vec<Issue>) -> Self {
         let mut own = Vec::new();
-        for (id, entry) in &house.settings {
+        for (id, entry) in settings {
             let unit = id.given().unit;
             match entry.read(id.given().limit()).map(|measure| measure.value_in(unit)) {
                 Ok(Some(value)) => own.push((*id, value)),
@@ -101,7 +101,6 @@ impl Givens {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::entry::Entry;
 
     #[test]
     fn every_given_stands_at_its_own_place_with_a_unique_key_and_a_value_in_range() {
@@ -120,11 +119,10 @@ mod tests {
 
     #[test]
     fn a_setting_replaces_the_value_and_its_mark() {
-        let mut house = House::new();
         let id = GivenId::SpeedNormal;
-        house.settings.push((id, Entry::new("1.8", id.given().unit)));
+        let settings = [(id, Entry::new("1.8", id.given().unit))];
         let mut issues = Vec::new();
-        let givens = Givens::of(&house, &mut issues);
+        let givens = Givens::of(&settings, &mut issues);
         assert_eq!(givens.value(id), 1.8);
         assert_eq!(givens.get(id).source, &YOURS);
         assert!(issues.is_empty());
@@ -132,11 +130,10 @@ mod tests {
 
     #[test]
     fn a_setting_out_of_range_is_reported_and_not_used() {
-        let mut house = House::new();
         let id = GivenId::SpeedNormal;
-        house.settings.push((id, Entry::new("-3", id.given().unit)));
+        let settings = [(id, Entry::new("-3", id.given().unit))];
         let mut issues = Vec::new();
-        assert_eq!(Givens::of(&house, &mut issues).value(id), id.given().value);
+        assert_eq!(Givens::of(&settings, &mut issues).value(id), id.given().value);
         assert_eq!(issues.len(), 1);
     }
 }

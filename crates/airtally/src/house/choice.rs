@@ -1,7 +1,7 @@
 //! What is chosen rather than typed.
 
+use crate::id::RuleSet;
 use crate::quantity::Unit;
-use crate::rules::RuleSet;
 
 /// The choices of a house. `None` means the default of the chosen rule set.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

@@ -4,12 +4,13 @@ mod choice;
 mod field;
 mod room;
 
+pub use crate::id::{Field, HouseField, RoomField, RoomId};
 pub use choice::{Choices, Credit, Display, KitchenDraw, Print, Table, TubeSize, WetRooms};
-pub use field::{Field, HouseField, NAME_FITS, RoomField};
-pub use room::{Role, Room, RoomId, RoomKind};
+pub use field::NAME_FITS;
+pub use room::{Role, Room, RoomKind};
 
 use crate::entry::Entry;
-use crate::given::GivenId;
+use crate::id::GivenId;
 use crate::steps::StepKey;
 
 /// A house as its person typed it.

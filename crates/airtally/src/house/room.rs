@@ -1,12 +1,7 @@
 //! One room.
 
-use super::RoomField;
 use crate::entry::Entry;
-use crate::rules::Air;
-
-/// A room's number within its house: given once, never used again.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct RoomId(pub u32);
+use crate::id::{Air, RoomField, RoomId};
 
 /// A room as typed.
 #[derive(Clone, Debug, PartialEq)]

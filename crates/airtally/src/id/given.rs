@@ -1,0 +1,160 @@
+//! Registered values by name; the values are in `given`.
+
+/// A registered value.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum GivenId {
+    /// Smallest step of a terminal, m³/h.
+    StepCubicMetres,
+    /// Smallest step of a terminal, L/s.
+    StepLitres,
+    /// Smallest step of a terminal, cfm.
+    StepCubicFeet,
+    /// Ceiling height where none is typed.
+    Ceiling,
+    /// People in a main bedroom where none is typed.
+    SleepersMain,
+    /// People in another bedroom where none is typed.
+    SleepersOther,
+    /// Boost as a share of normal where the rule names no boost.
+    BoostShare,
+    /// Largest infiltration credit as a share of the total rate.
+    AshraeCap,
+    /// Exterior share of the envelope: 1 for a detached house.
+    AshraeExteriorShare,
+    /// Coefficient of A² in the 2019 equation.
+    DinSquare,
+    /// Coefficient of A in the 2019 equation.
+    DinLinear,
+    /// Constant of the 2019 equation.
+    DinConstant,
+    /// Moisture-protection share 2009: 0.3 high insulation, 0.4 low.
+    DinMoisture2009,
+    /// Moisture-protection share 2019: 0.2 … 0.4 by insulation and occupancy.
+    DinMoisture2019,
+    /// Reduced level as a share of nominal.
+    DinReduced,
+    /// Intensive level as a share of nominal.
+    DinIntensive,
+    /// Outdoor air per person.
+    DinPerson,
+    /// Kitchen extract.
+    DinKitchen,
+    /// Bathroom extract.
+    DinBathroom,
+    /// WC extract.
+    DinWc,
+    /// Utility or store extract.
+    DinUtility,
+    /// Supply weight of a living room.
+    WeightLiving,
+    /// Supply weight of a bedroom.
+    WeightBedroom,
+    /// Supply weight of any other habitable room.
+    WeightOther,
+    /// Continuous low speed as a share of the capacity, 0.40 … 0.60.
+    CanadaLow,
+    /// Kitchen exhaust on demand.
+    CanadaKitchen,
+    /// Bathroom exhaust on demand.
+    CanadaBathroom,
+    /// Kitchen exhaust all day.
+    CanadaKitchenSteady,
+    /// Bathroom exhaust all day.
+    CanadaBathroomSteady,
+    /// Bore of a tube of 63 mm outside.
+    Bore63,
+    /// Bore of a tube of 75 mm outside.
+    Bore75,
+    /// Bore of a tube of 90 mm outside.
+    Bore90,
+    /// Largest tube speed at normal.
+    SpeedNormal,
+    /// Largest tube speed to a bedroom at normal.
+    SpeedBedroom,
+    /// Largest tube speed at boost.
+    SpeedBoost,
+    /// How far past a limit a tube may be before another is added.
+    CountSlack,
+    /// Fewest tubes to a kitchen.
+    KitchenTubes,
+    /// More tubes than this to one room call for another bore.
+    TubesMany,
+    /// Spare ports on each manifold, capped.
+    SparePorts,
+    /// Added to a cut length for each end.
+    CutEnd,
+    /// Waste as a share of the cut length.
+    CutWaste,
+    /// Pressure across a closed door.
+    TransferPressure,
+    /// Discharge coefficient of a gap under a door.
+    TransferDischarge,
+    /// Air density, kg/m³.
+    TransferDensity,
+    /// Width of an inner door.
+    DoorWidth,
+    /// Taller gaps under a door are seldom accepted.
+    UndercutTall,
+    /// CO2 given off by a sleeper.
+    SleeperCo2,
+    /// CO2 outdoors.
+    OutdoorCo2,
+    /// Length of a night.
+    NightHours,
+    /// Above this the air is noticeably stale.
+    Co2Noticeable,
+    /// Above this it is unacceptable.
+    Co2Unacceptable,
+    /// Smallest bend radius by hand, in outside diameters.
+    BendRadius,
+    /// Most right-angle bends of a run.
+    BendsMost,
+    /// Largest distance between supports.
+    SupportSpacing,
+    /// Longest piece of flexible duct, at the unit or a valve only.
+    FlexibleLength,
+    /// Clear space on the throttle side of a manifold.
+    ManifoldClear,
+    /// Side of a permanent hatch.
+    Hatch,
+    /// Length of a silencer.
+    SilencerLength,
+    /// Insulation around an outside duct where it passes the wall.
+    CoreInsulation,
+    /// Added to a wall core for sealing.
+    CoreClearance,
+    /// Bore of the outside ducts.
+    ColdDuct,
+    /// Fall of the exhaust duct outward.
+    CoreFall,
+    /// Smallest fall of the condensate pipe.
+    DrainFall,
+    /// Suction at the drain pan with dirty filters.
+    DrainSuction,
+    /// Added to the trap's drop.
+    TrapExtra,
+    /// Pressure of the leak test.
+    LeakPressure,
+    /// Largest leak as a share of the design flow.
+    LeakShare,
+    /// Settling time before a reading.
+    SettleTime,
+    /// Strongest wind for readings, Beaufort.
+    WindMost,
+    /// Months between filter checks.
+    FilterCheck,
+    /// Distance of the intake from bins, parking, sewer vents and chimneys.
+    IntakeClear,
+    /// Largest air speed in the face of an outside grille.
+    FaceSpeed,
+    /// Smallest distance of a kitchen terminal from the hob.
+    HobDistance,
+    /// Furthest an extract terminal may hang below the ceiling.
+    ExtractBelowCeiling,
+    /// Smallest distance of a supply valve from a bed head.
+    BedHead,
+    /// A terminal may differ from design by this share.
+    TerminalTolerance,
+    /// Supply and extract totals may differ by this share.
+    TotalTolerance,
+}
