@@ -17,13 +17,6 @@ const FLOORS: [&[&str]; 11] = [
     &["runs", "transfer", "co2"],
     &["steps"],
     &["report"],
-]; 6] = [
-    &["quantity", "source", "issue", "working", "given"],
-    &["entry"],
-    &["air", "duct", "house", "edit", "save"],
-    &["rules", "shares", "runs", "network", "sound", "recovery", "pressure", "co2", "transfer"],
-    &["parts", "steps", "readings"],
-    &["report", "drawing"],
 ];
 
 /// The calculation has no files, clock, network, randomness, terminal, threads, or order of hashing.
