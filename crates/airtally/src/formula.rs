@@ -13,6 +13,8 @@ pub enum Formula {
     AshraeTotal,
     /// Cell of ASHRAE 62.2 table 4.1.
     AshraeTable,
+    /// Q_tot + b per person beyond bedrooms + 1, ASHRAE 62.2.
+    AshraePeople,
     /// Q_50 = V·ACH50/60.
     BlowerDoorFlow,
     /// Q_inf = 0.052·Q_50·wsf·(H/H_r)^0.4.

@@ -18,6 +18,7 @@ use crate::working::{LineId, Origin, Term};
 static TOTAL: Source = Source::published("ASHRAE 62.2", "2016–2022", "section 4, total rate");
 static TABLE_IP: Source = Source::published("ASHRAE 62.2", "2016–2022", "table 4.1a");
 static TABLE_SI: Source = Source::memory("ASHRAE 62.2", "2016–2022", "table 4.1b");
+static PEOPLE: Source = Source::memory("ASHRAE 62.2", "2016–2022", "section 4, more people than bedrooms + 1");
 static INFILTRATION: Source = Source::published("ASHRAE 62.2", "2016–2022", "section 4, infiltration credit");
 static BLOWER_DOOR: Source = Source::published("ASHRAE 62.2", "2016–2022", "flow at 50 Pa");
 static BATHS: Source = Source::published("ASHRAE 62.2", "2013 and later", "section 5, bathrooms");
@@ -89,7 +90,8 @@ pub fn ask(brief: &mut Brief) {
         Print::InchPound => &INCH_POUND,
         Print::Si => &SI,
     };
-    let (total, line) = total_rate(brief, print);
+    let total = total_rate(brief, print);
+    let (total, line) = with_people(brief, print, total);
     let (rate, line) = fan_rate(brief, print, (total, line));
     brief.whole(Level::Normal, flow(rate, print.rate), line);
     local_exhaust(brief, print);
@@ -119,6 +121,21 @@ fn total_rate(brief: &mut Brief, print: &'static Printed) -> (f64, LineId) {
     };
     brief.alternative(formula, flow(other.0, print.rate), other.1);
     chosen
+}
+
+/// More people than bedrooms + 1 add one person's rate each.
+fn with_people(brief: &mut Brief, print: &'static Printed, (total, line): (f64, LineId)) -> (f64, LineId) {
+    let extra = brief.facts.persons() - (brief.bedrooms().0 + 1.0);
+    if extra <= 0.0 {
+        return (total, line);
+    }
+    let rate = total + print.per_person * extra;
+    let terms = [
+        Term::new("Q_tot", total, print.rate, Origin::Line(line)),
+        Term::new("b", print.per_person, Unit::Ratio, Origin::Printed(&TOTAL)),
+        Term::new("P_extra", extra, Unit::Count, Origin::Counted),
+    ];
+    (rate, brief.working.record(Formula::AshraePeople, (rate, print.rate), &PEOPLE, &terms))
 }
 
 /// Q_fan = Q_tot − φ·Q_inf·A_ext with φ = 1 for a balanced system.

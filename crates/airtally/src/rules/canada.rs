@@ -9,7 +9,7 @@ use crate::facts::RoomFacts;
 use crate::formula::Formula;
 use crate::given::GivenId;
 use crate::house::{KitchenDraw, RoomId, RoomKind, WetRooms};
-use crate::quantity::Unit::LitrePerSecond as LS;
+use crate::quantity::Unit::{Count, LitrePerSecond as LS};
 use crate::source::{PRACTICE, Source};
 use crate::working::{Origin, Term};
 
@@ -23,20 +23,21 @@ const LARGE: f64 = 10.0;
 /// What the room count asks of the house.
 pub fn ask(brief: &mut Brief) {
     let main = main_bedroom(brief);
-    let rooms = brief.facts.rooms.iter();
-    let counted: Vec<(&RoomFacts, f64)> = rooms.filter_map(|room| Some((room, base_flow(room, main)?))).collect();
-    let mut sum = 0.0;
-    for (room, base) in &counted {
-        sum += base;
+    let (mut large, mut others) = (0.0, 0.0);
+    for room in &brief.facts.rooms {
+        let Some(base) = base_flow(room, main) else { continue };
+        match (base == LARGE, room.kind) {
+            (true, _) => large += 1.0,
+            // One space, two rooms: a living room and a kitchen.
+            (false, RoomKind::LivingKitchen) => others += 2.0,
+            (false, _) => others += 1.0,
+        }
         if room.role.takes_supply() {
-            brief.room((room.id, Air::Supply), Level::Normal, (*base, LS), &ROOM_COUNT);
+            brief.room((room.id, Air::Supply), Level::Normal, (base, LS), &ROOM_COUNT);
         }
     }
-    let count = |wanted: f64| counted.iter().filter(|(_, base)| *base == wanted).count() as f64;
-    let terms = [
-        Term::new("n_10", count(LARGE), crate::quantity::Unit::Count, Origin::Counted),
-        Term::new("n_5", count(ROOM), crate::quantity::Unit::Count, Origin::Counted),
-    ];
+    let sum = LARGE * large + ROOM * others;
+    let terms = [Term::new("n_10", large, Count, Origin::Counted), Term::new("n_5", others, Count, Origin::Counted)];
     let line = brief.working.record(Formula::CanadaRoomCount, (sum, LS), &ROOM_COUNT, &terms);
     brief.whole(Level::Normal, flow(sum, LS), line);
     brief.demand.away = Follows::Share(GivenId::CanadaLow);
@@ -56,7 +57,6 @@ fn base_flow(room: &RoomFacts, main: Option<RoomId>) -> Option<f64> {
     match room.kind {
         RoomKind::Basement | RoomKind::MainBedroom => Some(LARGE),
         _ if Some(room.id) == main => Some(LARGE),
-        RoomKind::LivingKitchen => Some(ROOM + ROOM),
         RoomKind::Hall | RoomKind::Store | RoomKind::Garage => None,
         _ => Some(ROOM),
     }
