@@ -11,7 +11,7 @@ use crate::runs::Runs;
 use crate::shares::Shares;
 use crate::steps::{self, Step};
 use crate::transfer::{self, Opening};
-use crate::working::{Line, LineId, Term, Working};
+use crate::working::{Address, Line, LineId, Term, Working};
 use std::cell::{OnceCell, RefCell};
 use std::rc::Rc;
 
@@ -169,6 +169,16 @@ impl Report {
     /// A line of the working.
     pub fn line(&self, id: LineId) -> Option<Line> {
         self.working.borrow().line(id)
+    }
+
+    /// Where a line stands among its like: means the same line in the report of an edited house.
+    pub fn address(&self, id: LineId) -> Option<Address> {
+        self.working.borrow().address(id)
+    }
+
+    /// The line at an address.
+    pub fn find(&self, address: Address) -> Option<LineId> {
+        self.working.borrow().find(address)
     }
 
     /// The numbers put into a line.

@@ -12,6 +12,17 @@ use crate::source::Source;
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub struct LineId(u32);
 
+/// A line by what it is: its equation, its room, and its turn among lines that share both.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Address {
+    /// The equation.
+    pub formula: Formula,
+    /// The room it is about, if it is about one.
+    pub room: Option<RoomId>,
+    /// Its turn, from 0.
+    pub nth: usize,
+}
+
 /// One calculated value.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Line {
@@ -118,6 +129,23 @@ impl Working {
             .get(id.0 as usize)
             .and_then(|line| self.terms.get(line.terms.0 as usize..line.terms.1 as usize))
             .unwrap_or(&[])
+    }
+
+    /// Where a line stands among its like. Unlike its place it means the same line after an edit.
+    pub fn address(&self, id: LineId) -> Option<Address> {
+        let line = self.line(id)?;
+        let nth = self.alike(line.formula, line.room).position(|other| other == id)?;
+        Some(Address { formula: line.formula, room: line.room, nth })
+    }
+
+    /// The line at an address; `None` when there is no such line any more.
+    pub fn find(&self, address: Address) -> Option<LineId> {
+        self.alike(address.formula, address.room).nth(address.nth)
+    }
+
+    fn alike(&self, formula: Formula, room: Option<RoomId>) -> impl Iterator<Item = LineId> {
+        let lines = self.ids().zip(&self.lines);
+        lines.filter(move |(_, line)| line.formula == formula && line.room == room).map(|(id, _)| id)
     }
 
     /// All places, oldest first.

@@ -1,0 +1,47 @@
+use super::{Code, MOST_TEXT, read, write};
+use airtally::edit::Edit;
+use airtally::house::{Field, House, RoomField, RoomId, RoomKind};
+use airtally::quantity::Unit;
+use wasm_bindgen_test::{wasm_bindgen_test, wasm_bindgen_test_configure};
+
+wasm_bindgen_test_configure!(run_in_browser);
+
+#[wasm_bindgen_test]
+fn a_house_comes_back_as_it_was_typed() {
+    let typed = "3,2 m + 40 cm \u{1f600} \" \\ \u{2028}";
+    let field = Field::Room(RoomId(0), RoomField::Length);
+    let house = Edit::AddRoom(RoomKind::Bedroom).apply(&House::new());
+    let house = Edit::Set(field, typed.to_owned(), Unit::Foot).apply(&house);
+    let text = write(&house).unwrap();
+    assert_eq!(read(&text), Ok(house));
+}
+
+#[wasm_bindgen_test]
+fn texts_that_are_no_house_are_refused_with_a_reason() {
+    let cases = [
+        ("", Code::NotJson),
+        ("{", Code::NotJson),
+        ("null", Code::NotAHouse),
+        ("[]", Code::NotAHouse),
+        ("{\"airtally\":1}", Code::NotAHouse),
+        ("{\"airtally\":2,\"house\":null}", Code::NotAHouse),
+        ("{\"airtally\":1e999}", Code::NotAHouse),
+    ];
+    for (text, code) in cases {
+        let refusal = read(text).unwrap_err();
+        assert_eq!(refusal.code, code, "{text}: {}", refusal.detail);
+        assert!(!refusal.detail.is_empty(), "{text}: says why");
+    }
+}
+
+#[wasm_bindgen_test]
+fn a_very_long_text_is_not_even_parsed() {
+    let refusal = read(&" ".repeat(MOST_TEXT + 1)).unwrap_err();
+    assert_eq!(refusal.code, Code::TooLong);
+}
+
+#[wasm_bindgen_test]
+fn a_newer_file_says_that_it_is_newer() {
+    let refusal = read("{\"airtally\":7}").unwrap_err();
+    assert!(refusal.detail.contains("version 7"), "{}", refusal.detail);
+}
