@@ -1,0 +1,136 @@
+//! What a symbol means, in one equation and in general.
+
+use airtally::formula::Formula as F;
+
+/// What a symbol means in one equation: the same letter is an area here and a number of tubes there.
+///
+/// ```
+/// use airtally::formula::Formula;
+/// use airtally_words::formula::meaning;
+/// assert_eq!(meaning(Formula::Undercut, "b"), Some("width of the door"));
+/// assert_eq!(meaning(Formula::AshraeTotal, "b"), Some("rate for each person"));
+/// ```
+pub fn meaning(formula: F, symbol: &str) -> Option<&'static str> {
+    let own = match (formula, symbol) {
+        (F::KitchenAirChanges, "n") => "air changes an hour",
+        (F::KitchenAirChanges | F::Co2Night | F::AirChange, "V") => "volume of the room",
+        (F::TubeSpeed, "n") => "tubes",
+        (F::WholeSteps, "n") => "whole steps of this room",
+        (F::WholeSteps, "q") => "share before rounding",
+        (F::TubeLimit, "v") => "largest speed in the tube",
+        (F::RoomMinimum, "q") => "least air of this room",
+        (F::Undercut | F::TransferArea, "A") => "free area of the opening",
+        (F::Undercut, "b") => "width of the door",
+        (F::TransferArea, "q") => "air through the opening at boost",
+        (F::TubeSpeed, "q") => "air to the room, all tubes together",
+        (F::Co2Night | F::PerSleeper | F::AirChange, "q") => "outdoor air to the room",
+        (F::Co2Night | F::PerSleeper, "P") => "sleepers",
+        (F::Co2Night, "t") => "length of the night",
+        (F::IrcRunTime, "t") => "share of the time the system runs",
+        (F::IrcRunTime, "f") => "factor for that running time",
+        (F::IrcRunTime | F::IrcCredit, "Q") => "rate before this step",
+        (F::LevelShare, "T") => "total of the other level",
+        (F::LeakLimit | F::Tolerance, "q") => "design flow",
+        (F::LevelTotal, "W") => "rate of the whole dwelling",
+        _ => return symbol_meaning(symbol),
+    };
+    Some(own)
+}
+
+/// What a symbol means where it has one meaning, or its most common one.
+pub fn symbol_meaning(symbol: &str) -> Option<&'static str> {
+    rate(symbol).or_else(|| share(symbol)).or_else(|| site(symbol))
+}
+
+/// Symbols of the rule sets.
+fn rate(symbol: &str) -> Option<&'static str> {
+    Some(match symbol {
+        "A" => "floor area",
+        "ΣA" => "floor areas of the rooms together",
+        "V" => "volume inside the air barrier",
+        "N" => "bedrooms, one at least",
+        "P" => "people",
+        "a" => "rate for each unit of floor area",
+        "b" => "rate for each person",
+        "c" => "share left by the credit",
+        "h" => "ceiling height",
+        "n" => "number",
+        "a_2" => "factor of the area squared",
+        "a_1" => "factor of the area",
+        "a_0" => "constant",
+        "n_10" => "rooms that count 10 L/s",
+        "n_5" => "rooms that count 5 L/s",
+        "Q" => "rate of the whole house",
+        "Q_tot" => "total rate",
+        "Q_50" => "air flow at 50 Pa",
+        "Q_inf" => "air through leaks that may count",
+        "Q_fan" => "rate of the fans",
+        "Q_table" => "rate by bedrooms",
+        "Q_area" => "rate by floor area",
+        "q_NL" => "nominal air flow",
+        "q_P" => "rate for each person",
+        "φ" => "1 for a balanced system",
+        "A_ext" => "share of the envelope that faces outdoors",
+        "ACH_50" => "air changes an hour at 50 Pa",
+        "wsf" => "weather and shielding factor",
+        "H" => "height of the envelope",
+        "H_r" => "reference height",
+        "cap" => "largest credit as a share of the total rate",
+        _ => return None,
+    })
+}
+
+/// Symbols of sharing out and of tubes.
+fn share(symbol: &str) -> Option<&'static str> {
+    Some(match symbol {
+        "q" => "air flow",
+        "Σq" => "least air of the rooms together",
+        "f" => "share of the other level",
+        "T" => "total",
+        "W" => "rate of the whole dwelling",
+        "ΣS" => "supply minimums together",
+        "ΣE" => "extract minimums together",
+        "f·T" => "share of the normal total",
+        "T_lower" => "total of the level below",
+        "q_min" => "least air of this room",
+        "rest" => "air left after all minimums",
+        "w" => "weight of this room",
+        "Σw" => "weights of all rooms on this side",
+        "step" => "smallest step that can be set",
+        "v" => "speed in the tube",
+        "d" => "bore of the tube",
+        "q_normal" => "air to the room at normal",
+        "q_boost" => "air to the room at boost",
+        "limit_normal" => "most air for one tube at normal",
+        "limit_boost" => "most air for one tube at boost",
+        "slack" => "how far past its limit a tube may be",
+        "least" => "fewest tubes",
+        "tubes" => "tubes on this manifold",
+        "spare" => "spare ports",
+        "L" => "legs of the run together",
+        "end" => "length added at each end",
+        "waste" => "waste as a share",
+        _ => return None,
+    })
+}
+
+/// Symbols of doors, nights and the work on site.
+fn site(symbol: &str) -> Option<&'static str> {
+    Some(match symbol {
+        "C_d" => "discharge coefficient",
+        "Δp" => "pressure across the closed door",
+        "ρ" => "density of air, kg/m³",
+        "C_o" => "CO2 outdoors",
+        "G" => "CO2 given off by one sleeper",
+        "t" => "time",
+        "duct" => "outside diameter of the duct",
+        "insulation" => "thickness of its insulation",
+        "clearance" => "added for sealing",
+        "suction" => "suction at the drain pan",
+        "extra" => "added to the drop",
+        "ratio" => "smallest radius in outside diameters",
+        "D" => "outside diameter of the tube",
+        "share" => "share that is allowed",
+        _ => return None,
+    })
+}

@@ -1,0 +1,126 @@
+//! What is wrong or doubtful, in sentences: what it is, where, and what would be accepted.
+
+mod advice;
+mod typed;
+
+pub use advice::hint;
+
+use crate::{format, label, room};
+use airtally::house::{Display, Field, House};
+use airtally::issue::{Condition, Issue, Place, Trouble};
+use airtally::quantity::{Area, Flow, Length, Unit};
+use airtally::rules::Level;
+
+/// What is wrong, where, and what would be accepted.
+pub fn sentence(issue: &Issue, house: &House) -> String {
+    let display = house.choices.display;
+    let place = place(issue.place, house);
+    match issue.trouble {
+        Trouble::Unreadable(error) => typed::unreadable(error, issue.place, house),
+        Trouble::OutOfRange { min, max, unit } => typed::out_of_range((min, max, unit), issue.place, house),
+        Trouble::SeldomRight { min, max, unit } => typed::seldom_right((min, max, unit), issue.place, house),
+        Trouble::LongName { length, fits } => typed::long_name(length, fits, issue.place, house),
+        Trouble::NoRooms => "No room has been entered yet.".to_owned(),
+        Trouble::NoBedrooms => "No bedroom has been entered; the rate counts one.".to_owned(),
+        Trouble::NoSupplyRoom => "No room takes supply air, so no air can be shared out.".to_owned(),
+        Trouble::NoExtractRoom => "No room is drawn from, so no air can be shared out.".to_owned(),
+        Trouble::ManyRooms { count } => format!("{} rooms are a lot for one dwelling.", format::count(count)),
+        Trouble::AreaMissing => format!("{place} has no floor area; totals that need it are too low."),
+        Trouble::AreaTwice => format!("{place}: the floor area and length × width differ; the floor area is used."),
+        Trouble::RoomsExceedFloor { rooms } => rooms_exceed_floor(rooms, display),
+        Trouble::NeverServed => format!("{place} is never connected to the system; it is left out."),
+        Trouble::BetweenRows { area } => between_rows(area),
+        Trouble::OutsideEquation { min, max } => outside_equation(min, max, display),
+        Trouble::BeyondTable { most } => format!("The rule's table ends at {} bedrooms.", format::count(most)),
+        Trouble::RunTimeNotAllowed { min } => run_time(min),
+        Trouble::CreditRefused(condition) => format!("The credit is not given: {}.", missing(condition)),
+        Trouble::OpenKitchenContinuous => {
+            "The rule has no steady rate for a kitchen that is open to other rooms; its rate on demand is used."
+                .to_owned()
+        }
+        Trouble::NoAwayRate => {
+            "The rule names no lower rate for an empty house; away is the same as normal.".to_owned()
+        }
+        Trouble::StepsRaiseTotal { level, by } => steps_raise_total(level, by, display),
+        Trouble::BoostFallsShort { gets, needs } => boost_falls_short(&place, gets, needs, display),
+        Trouble::ManyTubes { count } => format!("{place}: {} tubes to one room are a lot.", format::count(count)),
+        Trouble::StuffyNight { ppm, limit } => stuffy_night(&place, ppm, limit),
+        Trouble::UndercutTall { mm } => undercut_tall(&place, mm, display),
+    }
+}
+
+/// What an issue is about, as the first words of a sentence.
+pub fn place(place: Place, house: &House) -> String {
+    match place {
+        Place::House => "The house".to_owned(),
+        Place::Room(id) => room::name(house, id),
+        Place::Field(field) => field_name(field, house),
+    }
+}
+
+fn field_name(field: Field, house: &House) -> String {
+    let name = label::field(field).name;
+    match field {
+        Field::Room(id, _) => format!("{name} of {}", typed::shortened(&room::name(house, id))),
+        Field::RoomName(_) | Field::HouseName | Field::House(_) | Field::Given(_) => name.to_owned(),
+    }
+}
+
+fn rooms_exceed_floor(rooms: f64, display: Display) -> String {
+    let rooms = format::area(Area::from_m2(rooms), display);
+    format!("The rooms together have {rooms}, more than the floor area typed for the house. One of them is wrong.")
+}
+
+fn between_rows(area: f64) -> String {
+    let area = format::text(area, Unit::SquareFoot);
+    format!(
+        "{area} lies between two printed rows of the table. On the edge the smaller row counts, past it the larger."
+    )
+}
+
+fn outside_equation(min: f64, max: f64, display: Display) -> String {
+    let shown = |m2| format::area(Area::from_m2(m2), display);
+    let (min, max) = (shown(min), shown(max));
+    format!("The rule's equation holds for floor areas from {min} to {max}; the nearer end is used.")
+}
+
+fn run_time(min: f64) -> String {
+    let min = format::text(min, Unit::Percent);
+    format!("The rule allows no running time below {min}; the rate shown is for running all day.")
+}
+
+fn steps_raise_total(level: Level, by: f64, display: Display) -> String {
+    let (level, by) = (label::level(level).to_lowercase(), format::flow(Flow::from_m3h(by), display));
+    format!("At {level}, minimums and whole steps together make the total {by} more than the rule asks.")
+}
+
+fn boost_falls_short(place: &str, gets: f64, needs: f64, display: Display) -> String {
+    let shown = |m3h| format::flow(Flow::from_m3h(m3h), display);
+    let (gets, needs) = (shown(gets), shown(needs));
+    format!("{place}: with valves set at normal, boost brings {gets}, and the rule asks for {needs}.")
+}
+
+fn stuffy_night(place: &str, ppm: f64, limit: f64) -> String {
+    let shown = |ppm| format::text(ppm, Unit::PartPerMillion);
+    let (ppm, limit) = (shown(ppm), shown(limit));
+    format!("{place}: CO2 reaches {ppm} by morning with the door shut, more than {limit}.")
+}
+
+fn undercut_tall(place: &str, mm: f64, display: Display) -> String {
+    let gap = format::small_length(Length::from_mm(mm), display);
+    format!("{place}: the gap under the door would have to be {gap}, more than a door usually gives.")
+}
+
+const fn missing(condition: Condition) -> &'static str {
+    match condition {
+        Condition::NotInEdition => "this edition prints none",
+        Condition::EveryBedroom => "outdoor air must be ducted to every bedroom",
+        Condition::LivingDiningKitchen => {
+            "outdoor air must also be ducted to a living room, dining room or open kitchen"
+        }
+        Condition::Tightness => "it needs the air changes at 50 Pa",
+        Condition::WeatherFactor => "it needs the weather and shielding factor",
+        Condition::EnvelopeHeight => "it needs the height of the envelope",
+        Condition::Volume => "it needs the volume of the house",
+    }
+}

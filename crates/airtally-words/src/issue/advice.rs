@@ -1,0 +1,86 @@
+//! What can be done about an issue.
+
+use airtally::issue::{Condition, Issue, Place, Trouble};
+use airtally::quantity::{Kind, ParseError};
+
+/// What to do, or what would be accepted. `None` where the sentence says it all.
+pub fn hint(issue: &Issue) -> Option<String> {
+    let text = match issue.trouble {
+        Trouble::Unreadable(error) => return Some(reading(error, issue.place)),
+        Trouble::OutOfRange { .. } => "Until it is mended the field counts as empty.",
+        Trouble::SeldomRight { .. } => "Check the number and its unit.",
+        Trouble::LongName { .. } => "A shorter name fits on labels and drawings.",
+        Trouble::NoRooms => "Add the rooms one by one, or begin with one of the demo houses.",
+        Trouble::NoBedrooms => "Add a bedroom if there is one.",
+        Trouble::NoSupplyRoom => "Add a living room or a bedroom.",
+        Trouble::NoExtractRoom => "Add a kitchen, a bathroom or a WC.",
+        Trouble::ManyRooms { .. } => "A house with several dwellings needs one sheet for each.",
+        Trouble::AreaMissing => "Type its floor area, or its length and width.",
+        Trouble::AreaTwice => "Mend one of them, or clear length and width.",
+        Trouble::RoomsExceedFloor { .. } => "Check the rooms, or clear the floor area of the house.",
+        Trouble::NeverServed => {
+            "Seal it off as the local code asks. A fire that draws its air from indoors needs a licensed fitter's check."
+        }
+        Trouble::BetweenRows { .. } => "Check the area; a little more or less may mean another rate.",
+        Trouble::OutsideEquation { .. } => "Check the rate against the number of people.",
+        Trouble::BeyondTable { .. } => "Another method of the rule applies; ask the local authority.",
+        Trouble::RunTimeNotAllowed { .. } => "Type a longer running time, or clear the field.",
+        Trouble::CreditRefused(condition) => condition_met(condition),
+        Trouble::OpenKitchenContinuous => "A hood of its own to outdoors is the usual way.",
+        Trouble::NoAwayRate => return None,
+        Trouble::StepsRaiseTotal { .. } => "A smaller step of the terminals brings it closer.",
+        Trouble::BoostFallsShort { .. } => "Set its valve for boost, or raise boost as a whole.",
+        Trouble::ManyTubes { .. } => "A wider tube or a second terminal may serve better.",
+        Trouble::StuffyNight { .. } => "Give it more supply air, or leave the door open at night.",
+        Trouble::UndercutTall { .. } => "Use a transfer grille beside or above the door.",
+    };
+    Some(text.to_owned())
+}
+
+fn reading(error: ParseError, place: Place) -> String {
+    let text = match error {
+        ParseError::Empty => "Type a value, or clear the field.",
+        ParseError::NotANumber | ParseError::UnknownUnit { .. } | ParseError::WrongKind { .. } => {
+            return format!("Type it like this: {}.", example(place));
+        }
+        ParseError::Ambiguous { .. } => "Use a point before decimals and no mark between thousands.",
+        ParseError::UnclearUnit => "Give every number its unit, or none.",
+        ParseError::TooLong => "Type the value alone.",
+        ParseError::NotFinite => "Type a smaller number.",
+        ParseError::NotWhole => "Type it without a fraction.",
+    };
+    text.to_owned()
+}
+
+/// Texts that a field reads.
+fn example(place: Place) -> &'static str {
+    let kind = match place {
+        Place::Field(field) => field.limit().map(|limit| limit.unit.kind()),
+        Place::House | Place::Room(_) => None,
+    };
+    match kind {
+        Some(Kind::Length) => "3.2, 3.2 m, 12 ft 6 in or 3.2 + 1.4",
+        Some(Kind::Area) => "12, 12.5 m² or 135 sq ft",
+        Some(Kind::Flow) => "30, 30 m³/h, 9 L/s or 20 cfm",
+        Some(Kind::Velocity) => "2.5, 2.5 m/s or 500 ft/min",
+        Some(Kind::Pressure) => "100, 100 Pa or 0.4 in w.c.",
+        Some(Kind::Duration) => "8, 8 h or 1 h 30 min",
+        Some(Kind::Ratio) => "0.05, 5 % or 1/2",
+        Some(Kind::Temperature) => "20, 20 °C or 68 °F",
+        Some(Kind::Volume) => "300, 300 m³ or 10000 cu ft",
+        Some(Kind::AirChange | Kind::Concentration | Kind::Angle | Kind::Count | Kind::FlowPerArea | Kind::Power)
+        | None => "12 or 12.5",
+    }
+}
+
+const fn condition_met(condition: Condition) -> &'static str {
+    match condition {
+        Condition::NotInEdition => "Another edition may have one; see which is in force where the house stands.",
+        Condition::EveryBedroom => "Bring supply air to every bedroom.",
+        Condition::LivingDiningKitchen => "Bring supply air to one of them.",
+        Condition::Tightness => "Type the result of the blower-door test.",
+        Condition::WeatherFactor => "Type the factor of the nearest weather station.",
+        Condition::EnvelopeHeight => "Type the height from the lowest to the highest point above ground.",
+        Condition::Volume => "Type the floor areas.",
+    }
+}

@@ -1,0 +1,97 @@
+//! What can be chosen.
+
+use airtally::house::{Credit, Display, KitchenDraw, Print, Table, TubeSize, WetRooms};
+use airtally::rules::RuleSet;
+
+/// A rule set with its country.
+pub const fn rules(rules: RuleSet) -> &'static str {
+    match rules {
+        RuleSet::Adf2021 => "England · Approved Document F 2021",
+        RuleSet::Din2019 => "Germany · DIN 1946-6, 2019",
+        RuleSet::Din2009 => "Germany · DIN 1946-6, 2009",
+        RuleSet::Ashrae2016 => "USA · ASHRAE 62.2, 2016 to 2022",
+        RuleSet::Irc2024 => "USA · IRC 2024",
+        RuleSet::Irc2021 => "USA · IRC 2021",
+        RuleSet::Irc2018 => "USA · IRC 2018",
+        RuleSet::Irc2015 => "USA · IRC 2015",
+        RuleSet::Canada => "Canada · CAN/CSA-F326 room count",
+    }
+}
+
+/// A rule set where there is little room.
+pub const fn rules_short(rules: RuleSet) -> &'static str {
+    match rules {
+        RuleSet::Adf2021 => "England 2021",
+        RuleSet::Din2019 => "DIN 2019",
+        RuleSet::Din2009 => "DIN 2009",
+        RuleSet::Ashrae2016 => "ASHRAE 62.2",
+        RuleSet::Irc2024 => "IRC 2024",
+        RuleSet::Irc2021 => "IRC 2021",
+        RuleSet::Irc2018 => "IRC 2018",
+        RuleSet::Irc2015 => "IRC 2015",
+        RuleSet::Canada => "Canada F326",
+    }
+}
+
+/// Units of display.
+pub const fn display(display: Display) -> &'static str {
+    match display {
+        Display::CubicMetres => "m³/h and metres",
+        Display::Litres => "L/s and metres",
+        Display::CubicFeet => "cfm and feet",
+    }
+}
+
+/// How wet rooms get their exhaust.
+pub const fn wet_rooms(wet: WetRooms) -> &'static str {
+    match wet {
+        WetRooms::Continuous => "A steady rate all day",
+        WetRooms::OnDemand => "A higher rate on demand",
+    }
+}
+
+/// Who exhausts the kitchen.
+pub const fn kitchen_draw(draw: KitchenDraw) -> &'static str {
+    match draw {
+        KitchenDraw::System => "This system",
+        KitchenDraw::Hood => "A hood of its own to outdoors",
+    }
+}
+
+/// Whether a credit is claimed.
+pub const fn credit(credit: Credit) -> &'static str {
+    match credit {
+        Credit::Without => "No credit",
+        Credit::Claimed => "Claim the credit, if its conditions are met",
+    }
+}
+
+/// Printed table or equation.
+pub const fn table(table: Table) -> &'static str {
+    match table {
+        Table::Table => "The printed table",
+        Table::Equation => "The equation",
+    }
+}
+
+/// When nothing is chosen.
+pub const fn rule_default() -> &'static str {
+    "As the rule set has it"
+}
+
+/// Printed coefficients.
+pub const fn print(print: Print) -> &'static str {
+    match print {
+        Print::InchPound => "The inch-pound print",
+        Print::Si => "The SI print",
+    }
+}
+
+/// A tube by its outside diameter.
+pub const fn tube(tube: TubeSize) -> &'static str {
+    match tube {
+        TubeSize::Od63 => "63 mm tube",
+        TubeSize::Od75 => "75 mm tube",
+        TubeSize::Od90 => "90 mm tube",
+    }
+}

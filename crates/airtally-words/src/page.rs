@@ -1,0 +1,1 @@
+//! The words of the page itself: headings, buttons, cautions.
