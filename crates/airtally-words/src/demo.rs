@@ -2,6 +2,9 @@
 
 mod build;
 
+#[cfg(test)]
+mod tests;
+
 use airtally::house::{Choices, Display, House, HouseField, KitchenDraw, RoomField, RoomKind};
 use airtally::rules::RuleSet;
 use build::Builder;
@@ -16,7 +19,7 @@ pub struct Demo {
     pub house: fn() -> House,
 }
 
-/// All of them, simplest last but one, hardest last.
+/// All of them, hardest last.
 pub static DEMOS: [Demo; 4] = [
     Demo { title: "Larkfield", hint: "Two storeys, three bedrooms, runs measured", house: larkfield },
     Demo { title: "Five bedrooms", hint: "Three storeys, two bathrooms", house: five_bedrooms },

@@ -2,6 +2,9 @@
 //!
 //! Never `-0`, never `NaN`: a value that is not a number is shown as a dash.
 
+#[cfg(test)]
+mod tests;
+
 use airtally::house::Display;
 use airtally::quantity::{Area, Flow, Length, Unit, Velocity, Volume, convert};
 use std::fmt;

@@ -2,6 +2,9 @@
 
 mod symbol;
 
+#[cfg(test)]
+mod tests;
+
 pub use symbol::{meaning, symbol_meaning};
 
 use airtally::formula::Formula as F;
@@ -62,7 +65,7 @@ pub const fn notation(formula: F) -> &'static str {
         F::Stated => "as stated",
         F::AshraeTotal => "Q_tot = a·A + b·(N + 1)",
         F::AshraeTable => "Q_tot = table(A, N)",
-        F::AshraePeople => "Q_tot + b·(P − N − 1)",
+        F::AshraePeople => "Q = Q_tot + b·P_extra",
         F::BlowerDoorFlow => "Q_50 = V·ACH_50 / 60 in cfm, / 3.6 in L/s",
         F::AshraeInfiltration => "Q_inf = 0.052·Q_50·wsf·(H / H_r)^0.4",
         F::AshraeCapped => "Q_inf = smaller of Q_inf and cap·Q_tot",

@@ -85,3 +85,27 @@ pub const fn name(id: G) -> &'static str {
         G::TotalTolerance => "Largest difference of supply and extract totals, as a share",
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{prose, standing};
+    use std::collections::BTreeSet;
+
+    #[test]
+    fn every_value_has_a_name_of_its_own() {
+        let names: BTreeSet<_> = G::all().map(name).collect();
+        assert_eq!(names.len(), G::all().count());
+        names.iter().for_each(|name| prose::is_label(name));
+    }
+
+    #[test]
+    fn every_source_can_be_cited() {
+        for id in G::all() {
+            let source = id.given().source;
+            let cited = standing::cite(source);
+            prose::is_clean(&cited);
+            assert_eq!(cited.contains(standing::LEAST_SURE), source.doubtful, "{cited}");
+        }
+    }
+}

@@ -3,6 +3,9 @@
 mod advice;
 mod typed;
 
+#[cfg(test)]
+mod tests;
+
 pub use advice::hint;
 
 use crate::{format, label, room};
@@ -53,7 +56,7 @@ pub fn sentence(issue: &Issue, house: &House) -> String {
 pub fn place(place: Place, house: &House) -> String {
     match place {
         Place::House => "The house".to_owned(),
-        Place::Room(id) => room::name(house, id),
+        Place::Room(id) => typed::shortened(&room::name(house, id)),
         Place::Field(field) => field_name(field, house),
     }
 }

@@ -3,6 +3,9 @@
 mod choice;
 mod field;
 
+#[cfg(test)]
+mod tests;
+
 pub use choice::{credit, display, kitchen_draw, print, rule_default, rules, rules_short, table, tube, wet_rooms};
 pub use field::{Label, field, house_field, room_field};
 

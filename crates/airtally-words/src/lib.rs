@@ -14,3 +14,6 @@ pub mod page;
 pub mod room;
 pub mod standing;
 pub mod step;
+
+#[cfg(test)]
+mod prose;

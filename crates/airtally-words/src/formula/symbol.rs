@@ -50,6 +50,7 @@ fn rate(symbol: &str) -> Option<&'static str> {
         "V" => "volume inside the air barrier",
         "N" => "bedrooms, one at least",
         "P" => "people",
+        "P_extra" => "people beyond bedrooms + 1",
         "a" => "rate for each unit of floor area",
         "b" => "rate for each person",
         "c" => "share left by the credit",

@@ -1,0 +1,126 @@
+use super::*;
+use crate::{demo, prose};
+use airtally::co2;
+use airtally::facts::Facts;
+use airtally::given::Givens;
+use airtally::house::{Choices, Credit, House, HouseField, KitchenDraw, Print, Table, WetRooms};
+use airtally::rules::{Demand, RuleSet};
+use airtally::runs::Runs;
+use airtally::shares::Shares;
+use airtally::steps::{self, Parts};
+use airtally::transfer;
+use airtally::working::Working;
+
+/// In the order of the enum, from its first to its last.
+const ALL: [F; 42] = [
+    F::FloorArea,
+    F::Volume,
+    F::Stated,
+    F::AshraeTotal,
+    F::AshraeTable,
+    F::AshraePeople,
+    F::BlowerDoorFlow,
+    F::AshraeInfiltration,
+    F::AshraeCapped,
+    F::AshraeFan,
+    F::KitchenAirChanges,
+    F::IrcEquation,
+    F::IrcTable,
+    F::IrcCredit,
+    F::IrcRunTime,
+    F::AdfTable,
+    F::AdfArea,
+    F::AdfWhole,
+    F::DinNominal,
+    F::CanadaRoomCount,
+    F::PersonRate,
+    F::LevelShare,
+    F::RoomMinimum,
+    F::SumOfRooms,
+    F::LevelTotal,
+    F::IdealShare,
+    F::WholeSteps,
+    F::TubeLimit,
+    F::TubeCount,
+    F::TubeSpeed,
+    F::Ports,
+    F::CutLength,
+    F::TransferArea,
+    F::Undercut,
+    F::Co2Night,
+    F::PerSleeper,
+    F::AirChange,
+    F::WallCore,
+    F::TrapDrop,
+    F::BendRadius,
+    F::LeakLimit,
+    F::Tolerance,
+];
+
+#[test]
+fn every_equation_has_a_title_and_a_notation() {
+    for (at, formula) in ALL.into_iter().enumerate() {
+        assert_eq!(formula as usize, at, "{formula:?} is missing or out of order");
+        prose::is_label(title(formula));
+        prose::is_label(notation(formula));
+    }
+}
+
+/// Every number of every line of every demo house, whatever is chosen, can be found in the equation and explained.
+#[test]
+fn every_symbol_in_a_line_stands_in_its_equation_and_has_a_meaning() {
+    let mut seen = Vec::new();
+    for house in houses() {
+        let working = worked(&house);
+        for id in working.ids() {
+            let Some(line) = working.line(id) else { continue };
+            seen.push(line.formula as usize);
+            for term in working.terms(id) {
+                let (formula, symbol) = (line.formula, term.symbol);
+                assert!(notation(formula).contains(symbol), "{symbol} is not in {}", notation(formula));
+                prose::is_label(meaning(formula, symbol).unwrap_or_else(|| panic!("{symbol} of {formula:?}")));
+            }
+        }
+    }
+    seen.sort_unstable();
+    seen.dedup();
+    assert!(seen.len() >= 30, "{} equations were used", seen.len());
+}
+
+fn houses() -> Vec<House> {
+    let mut houses = Vec::new();
+    for demo in &demo::DEMOS {
+        for rules in RuleSet::ALL {
+            let house = (demo.house)();
+            let steady = Choices { rules, wet: Some(WetRooms::Continuous), ..house.choices };
+            let claimed = Choices { credit: Credit::Claimed, kitchen: Some(KitchenDraw::System), ..steady };
+            let table = Choices { table: Some(Table::Table), print: Print::Si, ..claimed };
+            let demand = Choices { table: Some(Table::Equation), wet: Some(WetRooms::OnDemand), ..claimed };
+            houses.extend([steady, claimed, table, demand].map(|choices| with(&house, choices)));
+        }
+    }
+    houses
+}
+
+fn with(house: &House, choices: Choices) -> House {
+    let mut house = House { choices, ..house.clone() };
+    let texts = [("5", HouseField::EnvelopeHeight), ("0.6", HouseField::WeatherFactor), ("9", HouseField::People)];
+    for (text, field) in [("50", HouseField::RunTime)].into_iter().chain(texts) {
+        house.entries.push((field, airtally::entry::Entry::new(text, field.limit().unit)));
+    }
+    house
+}
+
+fn worked(house: &House) -> Working {
+    let (mut working, mut issues) = (Working::default(), Vec::new());
+    let givens = Givens::of(&house.settings, &mut issues);
+    let facts = Facts::of(house, &givens, &mut issues);
+    let demand = Demand::of(house.choices.rules, &facts, &givens, &mut working, &mut issues);
+    let shares = Shares::of(&facts, &demand, &givens, &mut working, &mut issues);
+    let runs = Runs::of(&facts, &shares, &givens, &mut working, &mut issues);
+    let openings = transfer::openings(&facts, &shares, &givens, &mut working, &mut issues);
+    co2::nights(&facts, &shares, &givens, &mut working, &mut issues);
+    let parts = Parts { house, facts: &facts, givens: &givens, shares: &shares, runs: &runs, openings: &openings };
+    steps::list(&parts, &mut working);
+    working
+}
