@@ -97,10 +97,10 @@ pub const fn notation(formula: F) -> &'static str {
         F::Co2Night => "C = C_o + P·G / q·(1 − e^(−q·t / V))",
         F::PerSleeper => "q / P",
         F::AirChange => "q / V",
-        F::WallCore => "core = duct + 2·insulation + clearance",
-        F::TrapDrop => "drop = suction in mm of water + extra",
-        F::BendRadius => "r = ratio·D",
-        F::LeakLimit => "leak = share·q",
-        F::Tolerance => "difference = share·q",
+        F::WallCore => "core = d + 2·t + c",
+        F::TrapDrop => "drop = p in mm of water + e",
+        F::BendRadius => "r = k·OD",
+        F::LeakLimit => "leak = s·Q",
+        F::Tolerance => "difference = s·Q",
     }
 }
