@@ -126,6 +126,12 @@ pub fn count(count: u32) -> String {
     number(f64::from(count), 0)
 }
 
+/// Tubes side by side: `1 tube`, `2 tubes`.
+pub fn tubes(tubes: u32) -> String {
+    let noun = if tubes == 1 { "tube" } else { "tubes" };
+    format!("{}{NO_BREAK}{noun}", count(tubes))
+}
+
 /// A number with at most so many decimals; zeros at the end are left out.
 pub fn number(value: f64, decimals: usize) -> String {
     if !value.is_finite() {

@@ -33,6 +33,11 @@ fn halves_go_up_and_zeros_at_the_end_go_away() {
 }
 
 #[test]
+fn one_tube_is_not_many() {
+    assert_eq!([1, 2].map(tubes), ["1\u{a0}tube", "2\u{a0}tubes"]);
+}
+
+#[test]
 fn thousands_are_parted_from_ten_thousand() {
     check(9_999.0, Unit::PartPerMillion, "9999 ppm");
     check(9_999.96, Unit::CubicMetrePerHour, "10 000 m³/h");

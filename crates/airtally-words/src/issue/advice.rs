@@ -19,7 +19,7 @@ pub fn hint(issue: &Issue) -> Option<String> {
         Trouble::AreaTwice => "Mend one of them, or clear length and width.",
         Trouble::RoomsExceedFloor { .. } => "Check the rooms, or clear the floor area of the house.",
         Trouble::NeverServed => {
-            "Seal it off as the local code asks. A fire that draws its air from indoors needs a licensed fitter's check."
+            "Seal it off as the local code asks. A fire that draws its air from indoors needs a licensed fitter's check and a CO alarm."
         }
         Trouble::BetweenRows { .. } => "Check the area; a little more or less may mean another rate.",
         Trouble::OutsideEquation { .. } => "Check the rate against the number of people.",
