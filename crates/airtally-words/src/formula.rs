@@ -54,6 +54,14 @@ pub const fn title(formula: F) -> &'static str {
         F::BendRadius => "Smallest bend radius",
         F::LeakLimit => "Largest leak that passes the test",
         F::Tolerance => "Largest difference that passes",
+        F::TrapSeal => "Water seal of the condensate trap",
+        F::TubeHole => "Hole for one tube",
+        F::JoistDepth => "Least depth of a joist that bears the hole",
+        F::GrilleArea => "Free area of an outside grille",
+        F::UnitMaximum => "What the unit must be able to give",
+        F::SilencerSize => "Outside diameter of the silencer",
+        F::MainSpeed => "Speed in the main",
+        F::WholeTotal => "Total in whole steps",
     }
 }
 
@@ -102,5 +110,13 @@ pub const fn notation(formula: F) -> &'static str {
         F::BendRadius => "r = k·OD",
         F::LeakLimit => "leak = s·Q",
         F::Tolerance => "difference = s·Q",
+        F::TrapSeal => "seal = H / 2",
+        F::TubeHole => "D = OD + c",
+        F::JoistDepth => "depth = D / s",
+        F::GrilleArea => "A = q / v",
+        F::UnitMaximum => "q_max = q_boost / s",
+        F::SilencerSize => "D = d + lining",
+        F::MainSpeed => "v = q / (π·d² / 4)",
+        F::WholeTotal => "T_set = n·step, n = T / step rounded up",
     }
 }

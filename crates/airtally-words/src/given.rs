@@ -83,6 +83,23 @@ pub const fn name(id: G) -> &'static str {
         G::BedHead => "Smallest distance of a supply valve from a bed head",
         G::TerminalTolerance => "Largest difference of a terminal from its design, as a share",
         G::TotalTolerance => "Largest difference of supply and extract totals, as a share",
+        G::SilencerLining => "Outside diameter of a silencer beyond its main",
+        G::ServiceSpace => "Clear space in front of the unit for service",
+        G::OutdoorDuct => "Longest duct from the unit to outdoors",
+        G::UnitReserve => "Boost as the largest share of the unit's maximum",
+        G::MainSpeed => "Largest speed in the mains at normal",
+        G::FlueGermany => "Largest depressurisation beside an open flue, Germany",
+        G::FlueCanada => "Largest depressurisation beside an open flue, Canada",
+        G::FlueKitchen => "Largest kitchen extract beside an open gas flue, England",
+        G::HoleClearance => "Added to the tube's outside diameter for its hole",
+        G::HoleThird => "Largest hole as a share of a joist's depth, United States",
+        G::HoleQuarter => "Largest hole as a share of a joist's depth, elsewhere",
+        G::SupportSpacingFeet => "Largest distance between supports, United States",
+        G::IntakeClearFeet => "Distance of the intake from vents, chimneys, streets and parking, United States",
+        G::OwnExhaustFeet => "Distance of the intake from the house's own exhaust, United States",
+        G::OwnExhaustGermany => "Distance of the intake from the house's own exhaust, Germany",
+        G::OwnExhaustCanada => "Distance of the intake from the house's own exhaust, Canada",
+        G::NoticeDays => "Days until building control is told the measured flows, England",
     }
 }
 

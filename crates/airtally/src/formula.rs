@@ -81,6 +81,22 @@ pub enum Formula {
     WallCore,
     /// Trap drop = suction in mm of water + extra.
     TrapDrop,
+    /// Water seal = trap drop / 2.
+    TrapSeal,
+    /// Hole for a tube = outside diameter + clearance.
+    TubeHole,
+    /// Joist depth = hole / largest share.
+    JoistDepth,
+    /// Free area of a grille = flow / face speed.
+    GrilleArea,
+    /// Smallest maximum of the unit = boost / share.
+    UnitMaximum,
+    /// Outside diameter of a silencer = main + lining.
+    SilencerSize,
+    /// Speed in a main = q/(π·d²/4).
+    MainSpeed,
+    /// The total, rounded up to whole steps.
+    WholeTotal,
     /// Smallest bend radius = ratio × outside diameter.
     BendRadius,
     /// Largest leak = share × design flow.

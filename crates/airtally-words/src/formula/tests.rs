@@ -12,7 +12,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-const ALL: [F; 42] = [
+const ALL: [F; 50] = [
     F::FloorArea,
     F::Volume,
     F::Stated,
@@ -52,6 +52,14 @@ const ALL: [F; 42] = [
     F::AirChange,
     F::WallCore,
     F::TrapDrop,
+    F::TrapSeal,
+    F::TubeHole,
+    F::JoistDepth,
+    F::GrilleArea,
+    F::UnitMaximum,
+    F::SilencerSize,
+    F::MainSpeed,
+    F::WholeTotal,
     F::BendRadius,
     F::LeakLimit,
     F::Tolerance,

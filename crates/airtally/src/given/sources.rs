@@ -25,3 +25,17 @@ pub static TRAP: Source = Source::published("trap-sizing note", "", "drop = suct
 pub static WIND: Source = Source::published("blower-door measuring rule", "", "wind ≤ Beaufort 3");
 pub static INTAKE: Source = Source::published("EN 13779", "2007", "A.2.2, seen at second hand");
 pub static ADF_HEIGHT: Source = Source::published("Approved Document F vol 1", "2021", "seen at second hand");
+pub static SUPPORTS_US: Source =
+    Source::published("US building science guide on flexible duct", "", "supports ≤ 4 ft, strap ≥ 1.5 in");
+pub static SERVICE: Source = Source::published("IRC", "2015–2024", "M1305.1");
+pub static FLUE_GERMANY: Source = Source::published("FeuVO", "", "4 Pa, seen in a secondary page");
+pub static FLUE_CANADA: Source = Source::memory("CAN/CSA-F326", "M91", "").doubted();
+pub static FLUE_KITCHEN: Source = Source::memory("Approved Document J", "", "kitchen extract with an open flue");
+pub static HOLE_THIRD: Source = Source::published("IRC", "2015–2024", "R502.8");
+pub static HOLE_QUARTER: Source =
+    Source::memory("UK timber joist practice", "", "0.25 d, on the centre line, 0.25–0.4 span");
+pub static INTAKE_US: Source = Source::published("IRC", "2015–2021; 2024 as R325.4.1", "R303.5.1");
+pub static OWN_EXHAUST_US: Source = Source::published("IRC", "2018–2024; 2015 as M1506.3", "M1504.3");
+pub static OWN_EXHAUST_GERMANY: Source = Source { document: "VDI 6022", edition: "", clause: "and habit", ..PRACTICE };
+pub static OWN_EXHAUST_CANADA: Source = Source::memory("NBC", "", "9.32.3.13").doubted();
+pub static NOTICE: Source = Source::memory("Building Regulations, England", "", "regulation 44");

@@ -37,7 +37,7 @@ const fn given(
 use GivenId as G;
 use Unit as U;
 
-static TABLE: [Given; 77] = [
+static TABLE: [Given; 94] = [
     // Steps an installer can set
     given(G::StepCubicMetres, "step.m3h", 5.0, U::CubicMetrePerHour, (0.5, 25.0), &PRACTICE),
     given(G::StepLitres, "step.ls", 1.0, U::LitrePerSecond, (0.1, 10.0), &PRACTICE),
@@ -102,10 +102,22 @@ static TABLE: [Given; 77] = [
     given(G::BendRadius, "site.bend.radius", 2.0, U::Ratio, (1.0, 10.0), &PRACTICE),
     given(G::BendsMost, "site.bends", 4.0, U::Count, (1.0, 10.0), &PRACTICE),
     given(G::SupportSpacing, "site.support", 750.0, U::Millimetre, (200.0, 2000.0), &SUPPORTS),
+    given(G::SupportSpacingFeet, "site.support.us", 4.0, U::Foot, (0.5, 8.0), &SUPPORTS_US),
     given(G::FlexibleLength, "site.flexible", 300.0, U::Millimetre, (0.0, 2000.0), &FLEXIBLE),
     given(G::ManifoldClear, "site.manifold.clear", 400.0, U::Millimetre, (100.0, 1500.0), &PRACTICE),
     given(G::Hatch, "site.hatch", 300.0, U::Millimetre, (100.0, 1500.0), &PRACTICE),
     given(G::SilencerLength, "site.silencer", 900.0, U::Millimetre, (300.0, 3000.0), &PRACTICE),
+    given(G::SilencerLining, "site.silencer.lining", 100.0, U::Millimetre, (20.0, 300.0), &PRACTICE),
+    given(G::ServiceSpace, "site.service", 30.0, U::Inch, (10.0, 80.0), &SERVICE),
+    given(G::OutdoorDuct, "site.outdoor.duct", 2.0, U::Metre, (0.2, 20.0), &PRACTICE),
+    given(G::UnitReserve, "site.unit.reserve", 0.8, U::Ratio, (0.3, 1.0), &PRACTICE),
+    given(G::MainSpeed, "site.main.speed", 2.5, U::MetrePerSecond, (0.5, 6.0), &PRACTICE),
+    given(G::FlueGermany, "site.flue.de", 4.0, U::Pascal, (0.5, 20.0), &FLUE_GERMANY),
+    given(G::FlueCanada, "site.flue.ca", 5.0, U::Pascal, (0.5, 20.0), &FLUE_CANADA),
+    given(G::FlueKitchen, "site.flue.kitchen", 20.0, U::LitrePerSecond, (0.0, 100.0), &FLUE_KITCHEN),
+    given(G::HoleClearance, "site.hole.clearance", 10.0, U::Millimetre, (0.0, 50.0), &PRACTICE),
+    given(G::HoleThird, "site.hole.us", 1.0 / 3.0, U::Ratio, (0.1, 0.5), &HOLE_THIRD),
+    given(G::HoleQuarter, "site.hole", 0.25, U::Ratio, (0.1, 0.5), &HOLE_QUARTER),
     given(G::CoreInsulation, "site.core.insulation", 25.0, U::Millimetre, (0.0, 200.0), &PRACTICE),
     given(G::CoreClearance, "site.core.clearance", 20.0, U::Millimetre, (0.0, 100.0), &PRACTICE),
     given(G::ColdDuct, "site.main", 160.0, U::Millimetre, (80.0, 400.0), &PRACTICE),
@@ -119,10 +131,15 @@ static TABLE: [Given; 77] = [
     given(G::WindMost, "site.wind", 3.0, U::Count, (0.0, 12.0), &WIND),
     given(G::FilterCheck, "site.filter.months", 3.0, U::Count, (1.0, 24.0), &PRACTICE),
     given(G::IntakeClear, "site.intake.clear", 8.0, U::Metre, (1.0, 30.0), &INTAKE),
+    given(G::IntakeClearFeet, "site.intake.clear.us", 10.0, U::Foot, (3.0, 100.0), &INTAKE_US),
+    given(G::OwnExhaustFeet, "site.intake.exhaust.us", 10.0, U::Foot, (1.0, 100.0), &OWN_EXHAUST_US),
+    given(G::OwnExhaustGermany, "site.intake.exhaust.de", 2.0, U::Metre, (0.3, 30.0), &OWN_EXHAUST_GERMANY),
+    given(G::OwnExhaustCanada, "site.intake.exhaust.ca", 0.9, U::Metre, (0.3, 30.0), &OWN_EXHAUST_CANADA),
     given(G::FaceSpeed, "site.face.speed", 2.0, U::MetrePerSecond, (0.5, 5.0), &PRACTICE),
     given(G::HobDistance, "site.hob", 1.2, U::Metre, (0.3, 5.0), &PRACTICE),
     given(G::ExtractBelowCeiling, "site.extract.ceiling", 400.0, U::Millimetre, (50.0, 1000.0), &ADF_HEIGHT),
     given(G::BedHead, "site.bed.head", 1.0, U::Metre, (0.3, 4.0), &PRACTICE),
     given(G::TerminalTolerance, "site.tolerance.terminal", 0.1, U::Ratio, (0.02, 0.3), &PRACTICE),
     given(G::TotalTolerance, "site.tolerance.total", 0.05, U::Ratio, (0.01, 0.2), &PRACTICE),
+    given(G::NoticeDays, "site.notice.days", 5.0, U::Day, (1.0, 60.0), &NOTICE),
 ];

@@ -111,6 +111,8 @@ pub enum GivenId {
     BendsMost,
     /// Largest distance between supports.
     SupportSpacing,
+    /// Largest distance between supports, United States.
+    SupportSpacingFeet,
     /// Longest piece of flexible duct, at the unit or a valve only.
     FlexibleLength,
     /// Clear space on the throttle side of a manifold.
@@ -119,6 +121,28 @@ pub enum GivenId {
     Hatch,
     /// Length of a silencer.
     SilencerLength,
+    /// Outside diameter of a silencer beyond its main.
+    SilencerLining,
+    /// Clear space in front of the unit for service.
+    ServiceSpace,
+    /// Longest duct from the unit to outdoors.
+    OutdoorDuct,
+    /// Boost as the largest share of the unit's maximum.
+    UnitReserve,
+    /// Largest speed in the mains at normal.
+    MainSpeed,
+    /// Largest depressurisation with an appliance that takes its air from the house, Germany.
+    FlueGermany,
+    /// Largest depressurisation with such an appliance, Canada.
+    FlueCanada,
+    /// Largest kitchen extract with an open gas flue, England.
+    FlueKitchen,
+    /// Added to a tube's outside diameter for the hole it is pulled through.
+    HoleClearance,
+    /// Largest hole as a share of a joist's depth, United States.
+    HoleThird,
+    /// Largest hole as a share of a joist's depth elsewhere.
+    HoleQuarter,
     /// Insulation around an outside duct where it passes the wall.
     CoreInsulation,
     /// Added to a wall core for sealing.
@@ -145,6 +169,14 @@ pub enum GivenId {
     FilterCheck,
     /// Distance of the intake from bins, parking, sewer vents and chimneys.
     IntakeClear,
+    /// Distance of the intake from vents, chimneys, streets and parking, United States.
+    IntakeClearFeet,
+    /// Distance between the intake and the house's own exhaust, United States.
+    OwnExhaustFeet,
+    /// Distance between the intake and the house's own exhaust, Germany.
+    OwnExhaustGermany,
+    /// Distance between the intake and the house's own exhaust, Canada.
+    OwnExhaustCanada,
     /// Largest air speed in the face of an outside grille.
     FaceSpeed,
     /// Smallest distance of a kitchen terminal from the hob.
@@ -157,4 +189,6 @@ pub enum GivenId {
     TerminalTolerance,
     /// Supply and extract totals may differ by this share.
     TotalTolerance,
+    /// Days until building control is told the measured flows, England.
+    NoticeDays,
 }

@@ -1,6 +1,7 @@
 //! Making the list for one house.
 
-use super::Step;
+use super::making::Making;
+use super::{Step, commissioning, finish, locks, rough, survey};
 use crate::facts::Facts;
 use crate::given::Givens;
 use crate::house::House;
@@ -25,7 +26,27 @@ pub struct Parts<'a> {
     pub openings: &'a [Opening],
 }
 
-/// The checklist in working order.
-pub fn list(_parts: &Parts, _working: &mut Working) -> Vec<Step> {
-    Vec::new()
+/// The checklist in working order. A house without tubes has none.
+pub fn list(parts: &Parts, working: &mut Working) -> Vec<Step> {
+    if parts.runs.runs.is_empty() {
+        return Vec::new();
+    }
+    let mut making = Making::new(parts, working);
+    survey::before(&mut making);
+    survey::set_out(&mut making);
+    rough::drill(&mut making);
+    rough::pull(&mut making);
+    rough::fix(&mut making);
+    rough::connect(&mut making);
+    finish::seal(&mut making);
+    finish::insulate(&mut making);
+    finish::drain(&mut making);
+    finish::protect(&mut making);
+    finish::pre_check(&mut making);
+    commissioning::power(&mut making);
+    commissioning::measure(&mut making);
+    commissioning::hand_over(&mut making);
+    let mut steps = making.steps;
+    locks::set(&mut steps, &parts.house.ticks);
+    steps
 }

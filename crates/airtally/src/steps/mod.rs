@@ -3,11 +3,25 @@
 //! A step is made by a rule for the house, for a room, or for each run. It carries the numbers of this house, who says
 //! so, and what keeps it locked. Ticks are keyed by rule, room and direction, so that they survive any edit.
 
+mod commissioning;
+mod finish;
 mod list;
+mod locks;
+mod making;
+mod order;
+mod place;
+mod rough;
 mod rule;
+mod sums;
+mod survey;
+#[cfg(test)]
+mod tests;
 
 pub use list::{Parts, list};
-pub use rule::{Phase, StepRule};
+pub use rule::{Phase, StepRule, Waits};
+pub use sums::{
+    bend_radius, grille_area, joist_depth, main_speed, part_of_flow, trap_drop, trap_seal, unit_maximum, wall_core,
+};
 
 use crate::house::RoomId;
 use crate::quantity::Unit;
@@ -30,6 +44,16 @@ impl StepKey {
     /// A step of the whole house.
     pub const fn house(rule: StepRule) -> Self {
         Self { rule, room: None, air: None }
+    }
+
+    /// A step of one room.
+    pub const fn room(rule: StepRule, room: RoomId) -> Self {
+        Self { rule, room: Some(room), air: None }
+    }
+
+    /// A step of one side of the system.
+    pub const fn side(rule: StepRule, air: Air) -> Self {
+        Self { rule, room: None, air: Some(air) }
     }
 
     /// A step of one run.
@@ -83,6 +107,18 @@ pub enum NumberName {
     Distance,
     /// A diameter of a hole or core.
     Diameter,
+    /// A free area.
+    Area,
+    /// The least depth of a joist.
+    JoistDepth,
+    /// A length of a part.
+    Length,
+    /// A thickness of insulation.
+    Thickness,
+    /// The drop of a trap.
+    TrapDrop,
+    /// The water seal of a trap.
+    TrapSeal,
     /// A smallest bend radius.
     Radius,
     /// Most bends.
@@ -95,8 +131,10 @@ pub enum NumberName {
     Leak,
     /// A time to wait.
     Wait,
-    /// A largest air speed.
+    /// An air speed.
     Speed,
+    /// The largest air speed.
+    SpeedLimit,
     /// Wind on the Beaufort scale.
     Wind,
     /// An allowed difference.

@@ -1,0 +1,117 @@
+//! The bench on which steps are made: numbers with their origins, lines with their terms.
+
+use super::place::Home;
+use super::{Number, NumberName, Parts, Status, Step, StepKey, StepRule};
+use crate::formula::Formula;
+use crate::given::GivenId;
+use crate::house::Display;
+use crate::quantity::{Flow, Length, Unit};
+use crate::rules::Level;
+use crate::source::{ARITHMETIC, Source};
+use crate::working::{Origin, Term, Working};
+
+/// Steps being made.
+pub(super) struct Making<'a> {
+    pub(super) parts: &'a Parts<'a>,
+    pub(super) home: Home,
+    working: &'a mut Working,
+    pub(super) steps: Vec<Step>,
+    normal: Number,
+    boost: Number,
+}
+
+impl<'a> Making<'a> {
+    pub(super) fn new(parts: &'a Parts<'a>, working: &'a mut Working) -> Self {
+        let normal = total(parts, Level::Normal, working);
+        let boost = total(parts, Level::Boost, working);
+        let home = Home::of(parts.facts.choices.rules);
+        Self { parts, home, working, steps: Vec::new(), normal, boost }
+    }
+
+    /// A step of the whole house.
+    pub(super) fn step(&mut self, rule: StepRule, source: &'static Source, numbers: impl Into<Vec<Number>>) {
+        self.keyed(StepKey::house(rule), source, numbers);
+    }
+
+    /// A step of any key.
+    pub(super) fn keyed(&mut self, key: StepKey, source: &'static Source, numbers: impl Into<Vec<Number>>) {
+        let numbers = numbers.into();
+        self.steps.push(Step { key, numbers, mark: None, source, status: Status::Open });
+    }
+
+    /// A step whose first number is a given: the given's source says so.
+    pub(super) fn step_by(&mut self, rule: StepRule, id: GivenId, numbers: impl Into<Vec<Number>>) {
+        self.step(rule, self.parts.givens.get(id).source, numbers);
+    }
+
+    /// A registered value, or the person's own.
+    pub(super) fn given(&self, name: NumberName, id: GivenId) -> Number {
+        let unit = id.given().unit;
+        Number { name, value: Some(self.parts.givens.value(id)), unit, origin: Origin::Given(id) }
+    }
+
+    /// Counted in the house.
+    pub(super) fn count(&self, name: NumberName, count: usize) -> Number {
+        Number { name, value: Some(count as f64), unit: Unit::Count, origin: Origin::Counted }
+    }
+
+    /// A calculated value, with its line.
+    pub(super) fn line(
+        &mut self,
+        (name, formula): (NumberName, Formula),
+        (value, unit): (f64, Unit),
+        source: &'static Source,
+        terms: &[Term],
+    ) -> Number {
+        let line = self.working.record(formula, (value, unit), source, terms);
+        Number { name, value: Some(value), unit, origin: Origin::Line(line) }
+    }
+
+    /// A calculated number as a term of another line.
+    pub(super) fn term(&self, symbol: &'static str, number: Number) -> Term {
+        Term::new(symbol, number.value.unwrap_or_default(), number.unit, number.origin)
+    }
+
+    /// The total that is set at normal or at boost, in whole steps.
+    pub(super) fn total(&self, level: Level) -> Number {
+        if level == Level::Boost { self.boost } else { self.normal }
+    }
+
+    /// The same total as a flow.
+    pub(super) fn total_flow(&self, level: Level) -> Flow {
+        self.parts.shares.at(level).total
+    }
+
+    /// A flow in the unit in which flows are set.
+    pub(super) fn in_steps(&self, flow: Flow) -> (f64, Unit) {
+        let unit = self.parts.shares.unit;
+        (flow.as_unit(unit).unwrap_or_default(), unit)
+    }
+
+    /// A given length.
+    pub(super) fn length(&self, id: GivenId) -> Length {
+        Length::of(self.parts.givens.measure(id)).unwrap_or(Length::ZERO)
+    }
+
+    /// Outside diameter of the tube, and its term.
+    pub(super) fn outside(&self) -> (Length, Term) {
+        let mm = self.parts.runs.tube.outside_mm();
+        (Length::from_mm(mm), Term::new("OD", mm, Unit::Millimetre, Origin::Counted))
+    }
+}
+
+/// T in whole steps.
+fn total(parts: &Parts, level: Level, working: &mut Working) -> Number {
+    let (level, unit) = (parts.shares.at(level), parts.shares.unit);
+    let shown = |flow: Flow| flow.as_unit(unit).unwrap_or_default();
+    let step = match parts.facts.choices.display {
+        Display::CubicMetres => GivenId::StepCubicMetres,
+        Display::Litres => GivenId::StepLitres,
+        Display::CubicFeet => GivenId::StepCubicFeet,
+    };
+    let required = Term::new("T", shown(level.required.value), unit, Origin::Line(level.required.line));
+    let terms = [required, parts.givens.term("step", step)];
+    let value = shown(level.total);
+    let line = working.record(Formula::WholeTotal, (value, unit), &ARITHMETIC, &terms);
+    Number { name: NumberName::Flow, value: Some(value), unit, origin: Origin::Line(line) }
+}

@@ -1,0 +1,125 @@
+//! Locks, and ticks that survive edits.
+
+use super::*;
+use crate::edit::History;
+use crate::steps::Status;
+use StepRule as R;
+
+fn tick(house: &House, key: StepKey, done: bool) -> House {
+    Edit::Tick(key, done).apply(house)
+}
+
+/// Every step ticked, except those of these rules.
+fn all_but(house: &House, rules: &[StepRule]) -> House {
+    let keys = steps(house).into_iter().map(|step| step.key).filter(|key| !rules.contains(&key.rule));
+    keys.fold(house.clone(), |house, key| tick(&house, key, true))
+}
+
+fn status(house: &House, rule: StepRule) -> Status {
+    steps(house).into_iter().find(|step| step.key.rule == rule).unwrap().status
+}
+
+fn locked_by(rule: StepRule) -> Status {
+    Status::LockedBy(StepKey::house(rule))
+}
+
+#[test]
+fn nothing_is_drilled_before_the_questions_that_stop_the_work() {
+    let house = Edit::AddRoom(RoomKind::Garage).apply(&house());
+    let questions = [R::AskOpenFlues, R::LookForSuspectBoard, R::CheckStructure, R::ListCrossings, R::KeepGarageClosed];
+    for drill in [R::DrillCores, R::DrillTubeHoles] {
+        assert_eq!(status(&house, drill), locked_by(R::AskOpenFlues));
+        for question in questions {
+            assert_eq!(status(&all_but(&house, &[question, drill]), drill), locked_by(question));
+        }
+        assert_eq!(status(&all_but(&house, &[drill]), drill), Status::Open);
+    }
+}
+
+#[test]
+fn no_start_before_filters_are_fitted_and_the_dust_is_gone() {
+    let house = house();
+    for missing in [R::FitFilters, R::DustGone, R::FillTrap, R::LeakTest, R::WireUnit, R::FitCoAlarms, R::AskOpenFlues]
+    {
+        assert_eq!(status(&all_but(&house, &[missing, R::StartUnit]), R::StartUnit), locked_by(missing));
+    }
+    assert_eq!(status(&all_but(&house, &[R::StartUnit]), R::StartUnit), Status::Open);
+}
+
+#[test]
+fn no_reading_before_every_pre_check_is_ticked() {
+    let house = house();
+    let reads = [R::ReadTerminals, R::ReadBoost, R::TestSpillage];
+    let needed = R::ALL.into_iter().filter(|rule| matches!(rule.phase(), Phase::PreCheck | Phase::Power));
+    for missing in needed {
+        let house = all_but(&house, &[&reads[..], &[missing]].concat());
+        let first = steps(&house).into_iter().find(|step| step.key.rule == missing).unwrap();
+        for read in reads {
+            assert_eq!(status(&house, read), Status::LockedBy(first.key), "{}", missing.id());
+        }
+    }
+    let ready = all_but(&house, &reads);
+    assert!(reads.iter().all(|read| status(&ready, *read) == Status::Open));
+}
+
+#[test]
+fn nothing_is_closed_up_before_the_leak_test() {
+    let house = house();
+    let untested = all_but(&house, &[R::LeakTest, R::CloseUp]);
+    assert_eq!(status(&untested, R::CloseUp), locked_by(R::LeakTest));
+    let tested = tick(&untested, StepKey::house(R::LeakTest), true);
+    assert_eq!(status(&tested, R::CloseUp), Status::Open);
+}
+
+#[test]
+fn a_lock_names_the_first_open_step_however_far_back() {
+    let house = house();
+    // The reading waits for the start, the start for the leak test, the leak test for every pull.
+    let wc = StepKey::run(R::PullTubes, room(&house, RoomKind::Wc), Air::Extract);
+    let house = tick(&all_but(&house, &[R::ReadBoost]), wc, false);
+    assert_eq!(status(&house, R::ReadBoost), Status::LockedBy(wc));
+}
+
+#[test]
+fn a_tick_stays_when_what_it_waited_for_is_unticked_and_what_follows_is_locked_again() {
+    let house = all_but(&house(), &[R::ReadBoost]);
+    let filters = StepKey::house(R::FitFilters);
+    let house = tick(&house, filters, false);
+    assert_eq!(status(&house, R::FitFilters), Status::Open);
+    assert_eq!(status(&house, R::StartUnit), Status::Done);
+    assert_eq!(status(&house, R::ReadBoost), Status::LockedBy(filters));
+}
+
+#[test]
+fn ticks_survive_names_order_new_rooms_and_new_areas() {
+    let house = house();
+    let bedroom = room(&house, RoomKind::Bedroom);
+    let key = StepKey::run(R::PullTubes, bedroom, Air::Supply);
+    let mut house = tick(&house, key, true);
+    let edits = [
+        Edit::Set(Field::RoomName(bedroom), "Nook".into(), Unit::Ratio),
+        Edit::MoveRoom(bedroom, 0),
+        Edit::AddRoom(RoomKind::Bedroom),
+        Edit::DuplicateRoom(bedroom),
+        Edit::Set(Field::Room(bedroom, RoomField::Area), "31".into(), Unit::SquareMetre),
+        Edit::SetKind(bedroom, RoomKind::Study),
+    ];
+    for edit in edits {
+        house = edit.apply(&house);
+        let done: Vec<StepKey> =
+            steps(&house).into_iter().filter(|step| step.status == Status::Done).map(|step| step.key).collect();
+        assert_eq!(done, [key], "{edit:?}");
+    }
+}
+
+#[test]
+fn a_tick_comes_back_with_its_room() {
+    let house = house();
+    let bedroom = room(&house, RoomKind::Bedroom);
+    let key = StepKey::run(R::PullTubes, bedroom, Air::Supply);
+    let mut history = History::starting_with(tick(&house, key, true));
+    history.edit(&Edit::RemoveRoom(bedroom));
+    assert_eq!(find(history.now(), key), None);
+    assert!(history.undo());
+    assert_eq!(find(history.now(), key).unwrap().status, Status::Done);
+}

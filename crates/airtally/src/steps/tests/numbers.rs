@@ -1,0 +1,175 @@
+//! This house's numbers: the handbook's where it prints them, and each follows what it is made from.
+
+use super::*;
+use crate::given::GivenId;
+use crate::house::TubeSize;
+use crate::working::Origin;
+
+fn value(house: &House, rule: StepRule, name: NumberName) -> f64 {
+    number(house, rule, name).and_then(|number| number.value).unwrap()
+}
+
+fn set(house: &House, id: GivenId, text: &str) -> House {
+    with(house, Field::Given(id), text, id.given().unit)
+}
+
+#[test]
+fn numbers_printed_in_the_handbook() {
+    use NumberName as N;
+    let house = house();
+    let near = |value: f64, printed: f64| assert!((value - printed).abs() < 1e-9, "{value} is not {printed}");
+    // Site practice, section 2: 160 + 2 × 25 → 230; bends at least 2 × the outside diameter.
+    near(value(&house, StepRule::DrillCores, N::Diameter), 230.0);
+    near(value(&house, StepRule::BendWide, N::Radius), 150.0);
+    // Rates, section 6.3: 400 Pa 66 + 33 mm, 250 Pa 51 + 25 mm, printed in whole millimetres.
+    let trap = |house: &House, name| value(house, StepRule::FitTrap, name);
+    assert_eq!((trap(&house, N::TrapDrop).ceil(), trap(&house, N::TrapSeal).round()), (66.0, 33.0));
+    let weak = set(&house, GivenId::DrainSuction, "250");
+    assert_eq!((trap(&weak, N::TrapDrop).ceil(), trap(&weak, N::TrapSeal).round()), (51.0, 25.0));
+}
+
+#[test]
+fn what_the_handbook_says_of_joists() {
+    let depth = |rules, tube| {
+        let mut house = under(rules, &house());
+        house.choices.tube = tube;
+        value(&house, StepRule::CheckStructure, NumberName::JoistDepth) / 25.4
+    };
+    // Rates, section 6.5, actual depths: a 75 mm tube goes through 2 × 12 but not through 2 × 10, a 90 mm tube is too
+    // much for 2 × 12 with its clearance. Site practice, section 2: a quarter lets no round tube through a usual joist.
+    let (two_by_ten, two_by_twelve) = (9.25, 11.25);
+    assert!(depth(RuleSet::Irc2021, TubeSize::Od75) > two_by_ten);
+    assert!(depth(RuleSet::Irc2021, TubeSize::Od75) < two_by_twelve);
+    assert!(depth(RuleSet::Irc2021, TubeSize::Od90) > two_by_twelve);
+    assert!(depth(RuleSet::Adf2021, TubeSize::Od75) > two_by_twelve);
+}
+
+#[test]
+fn supports_and_distances_follow_the_rule_set() {
+    let distance = |rules, rule| {
+        let number = number(&under(rules, &house()), rule, NumberName::Distance).unwrap();
+        (number.value.unwrap(), number.unit)
+    };
+    // Rates, section 6.1 and section 4; site practice, section 5.
+    assert_eq!(distance(RuleSet::Adf2021, StepRule::SupportTubes), (750.0, Unit::Millimetre));
+    assert_eq!(distance(RuleSet::Irc2021, StepRule::SupportTubes), (4.0, Unit::Foot));
+    assert_eq!(distance(RuleSet::Adf2021, StepRule::PlaceIntake), (8.0, Unit::Metre));
+    assert_eq!(distance(RuleSet::Irc2024, StepRule::PlaceIntake), (10.0, Unit::Foot));
+}
+
+#[test]
+fn the_length_to_cut_needs_typed_legs() {
+    let house = house();
+    let bedroom = room(&house, RoomKind::Bedroom);
+    let key = StepKey::run(StepRule::PullTubes, bedroom, Air::Supply);
+    let cut = find(&house, key).unwrap().numbers[1];
+    let field = Field::Room(bedroom, RoomField::SupplyRun);
+    assert_eq!((cut.value, cut.origin), (None, Origin::Typed(field)));
+    // Site practice, section 2: legs + 0.4 m per end + 5 %.
+    let typed = with(&house, field, "3.2 + 1.4 + 2.6", Unit::Metre);
+    let cut = find(&typed, key).unwrap().numbers[1].value.unwrap();
+    assert!((cut - (3.2 + 1.4 + 2.6 + 2.0 * 0.4) * 1.05).abs() < 1e-9);
+}
+
+#[test]
+fn every_number_is_finite_and_at_least_twelve_rules_have_some() {
+    for rules in RuleSet::ALL {
+        let steps = steps(&under(rules, &house()));
+        let finite = |number: &Number| number.value.is_none_or(|value| value.is_finite() && value >= 0.0);
+        assert!(steps.iter().flat_map(|step| &step.numbers).all(finite));
+        let mut with_numbers: Vec<StepRule> =
+            steps.iter().filter(|step| !step.numbers.is_empty()).map(|step| step.key.rule).collect();
+        with_numbers.dedup();
+        assert!(with_numbers.len() >= 12);
+    }
+}
+
+#[test]
+fn every_number_follows_the_givens_it_is_made_from() {
+    let mut followed = 0;
+    for rules in RuleSet::ALL {
+        let house = under(rules, &house());
+        let report = Report::of(house.clone());
+        for step in report.steps() {
+            for (at, number) in step.numbers.iter().enumerate() {
+                // A count of tubes moves in whole tubes, a total in whole steps: they have laws of their own.
+                let whole = matches!(number.name, NumberName::Tubes | NumberName::Flow);
+                for id in givens(&report, number.origin).into_iter().filter(|_| !whole) {
+                    let other = find(&nudged(&house, id), step.key).unwrap().numbers[at];
+                    assert_ne!(number.value, other.value, "{} by {}", step.key.rule.id(), id.given().key);
+                    followed += 1;
+                }
+            }
+        }
+    }
+    assert!(followed > 9 * 25);
+}
+
+fn givens(report: &Report, origin: Origin) -> Vec<GivenId> {
+    match origin {
+        Origin::Given(id) => vec![id],
+        Origin::Line(line) => {
+            let own = |term: &crate::working::Term| match term.origin {
+                Origin::Given(id) => Some(id),
+                _ => None,
+            };
+            report.terms(line).iter().filter_map(own).collect()
+        }
+        _ => Vec::new(),
+    }
+}
+
+fn nudged(house: &House, id: GivenId) -> House {
+    let given = id.given();
+    let up = if given.unit == Unit::Count { given.value + 1.0 } else { given.value * 1.125 };
+    let other = if up <= given.range.1 { up } else { given.value * 0.875 };
+    set(house, id, &other.to_string())
+}
+
+#[test]
+fn flows_follow_the_house_and_sizes_follow_the_tube() {
+    use NumberName as N;
+    let house = house();
+    let big = with(&house, Field::Room(room(&house, RoomKind::Living), RoomField::Area), "228", Unit::SquareMetre);
+    let flows = [
+        (StepRule::CheckUnitDuty, N::Flow),
+        (StepRule::PlaceIntake, N::Area),
+        (StepRule::ConnectMains, N::Speed),
+        (StepRule::LeakTest, N::Leak),
+        (StepRule::StartUnit, N::Flow),
+        (StepRule::ReadTerminals, N::Flow),
+        (StepRule::CompareTotals, N::Tolerance),
+        (StepRule::ReadBoost, N::Flow),
+    ];
+    for (rule, name) in flows {
+        assert!(value(&big, rule, name) > value(&house, rule, name), "{}", rule.id());
+    }
+    let mut wide = house.clone();
+    wide.choices.tube = TubeSize::Od90;
+    for (rule, name) in [(StepRule::BendWide, N::Radius), (StepRule::DrillTubeHoles, N::Diameter)] {
+        assert!(value(&wide, rule, name) > value(&house, rule, name), "{}", rule.id());
+    }
+}
+
+#[test]
+fn counts_follow_the_rooms() {
+    use NumberName as N;
+    let house = house();
+    let more = Edit::DuplicateRoom(room(&house, RoomKind::Bedroom)).apply(&house);
+    let more = Edit::DuplicateRoom(room(&house, RoomKind::Wc)).apply(&more);
+    let counts = [
+        StepRule::PlaceBedroomValves,
+        StepRule::PlaceExtractValves,
+        StepRule::RecordRoutes,
+        StepRule::SealJoints,
+        StepRule::CapEnds,
+        StepRule::OpenValves,
+        StepRule::LockValves,
+    ];
+    for rule in counts {
+        assert!(value(&more, rule, N::Count) > value(&house, rule, N::Count), "{}", rule.id());
+    }
+    let basement = Edit::SetStorey(room(&house, RoomKind::Utility), -1).apply(&house);
+    let floors = |house: &House| steps(house)[3].numbers[1].value;
+    assert_eq!((floors(&house), floors(&basement)), (Some(1.0), Some(2.0)));
+}
