@@ -181,6 +181,11 @@ impl Report {
         self.working.borrow().find(address)
     }
 
+    /// Every line recorded so far, in the order in which they were calculated.
+    pub fn lines(&self) -> Vec<LineId> {
+        self.working.borrow().ids().collect()
+    }
+
     /// The numbers put into a line.
     pub fn terms(&self, id: LineId) -> Vec<Term> {
         self.working.borrow().terms(id).to_vec()

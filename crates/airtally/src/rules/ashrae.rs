@@ -61,13 +61,16 @@ static INCH_POUND: Printed = Printed {
     other_kitchen: 300.0,
 };
 
+/// The SI print says "< 47" and "47–93": 47 m² itself is in the second row. The inch-pound rows include their upper edge.
+const BELOW_47: f64 = 46.9999;
+
 static SI: Printed = Printed {
     area: Unit::SquareMetre,
     rate: LS,
     per_area: 0.15,
     per_person: 3.5,
     table: &TABLE_SI,
-    edges: [47.0, 93.0, 139.0, 186.0, 232.0, 279.0, 325.0, 372.0, 418.0, 465.0],
+    edges: [BELOW_47, 93.0, 139.0, 186.0, 232.0, 279.0, 325.0, 372.0, 418.0, 465.0],
     cells: [
         [14.0, 18.0, 21.0, 25.0, 28.0],
         [21.0, 24.0, 28.0, 31.0, 35.0],

@@ -1,0 +1,22 @@
+//! Worked examples and printed tables, one file a topic in `tests/cases`.
+#![cfg(not(target_family = "wasm"))]
+#![allow(clippy::panic, reason = "a case that cannot be read must stop the run")]
+
+mod runner;
+
+use runner::check;
+
+macro_rules! topics {
+    ($($topic:ident),*) => {
+        $(#[test] fn $topic() { check(stringify!($topic)); })*
+
+        #[test]
+        fn no_file_is_forgotten() {
+            let mut known = [$(stringify!($topic)),*];
+            known.sort_unstable();
+            assert_eq!(runner::topics(), known);
+        }
+    };
+}
+
+topics!(adf, ashrae, balance, canada, co2, din, irc, shares, transfer, tubes);

@@ -1,0 +1,82 @@
+//! Cases about one function.
+
+use super::read::Found;
+use airtally::quantity::{Concentration, Duration, Flow, Kind, Measure, Pressure, Unit, Volume, parse};
+use airtally::rules::balance::Balance;
+use airtally::{co2, transfer};
+use serde::Deserialize;
+
+/// A function with what is put into it, quantities as a person types them.
+#[derive(Clone, Deserialize)]
+#[serde(deny_unknown_fields, rename_all = "kebab-case")]
+pub enum Call {
+    /// Reads as `area`, and as `gap` under a door of the given width.
+    FreeArea { flow: String, pressure: String, discharge: f64, density: f64 },
+    /// Reads as `co2`; absent outside its range.
+    Co2After { time: String, generation: String, fresh: String, volume: String, outdoor: String },
+    /// Reads as `of-larger`, `of-average`, `from-average`, `within-tenth-of-supply`, `within-tenth-of-average`.
+    Balance { supply: String, extract: String },
+}
+
+impl Call {
+    pub fn read(&self, what: &str) -> Found {
+        match (self, what) {
+            (Self::FreeArea { flow, pressure, discharge, density }, "area") => {
+                let area = transfer::free_area(as_flow(flow), as_pressure(pressure), *discharge, *density);
+                Found::Number(area.into())
+            }
+            (Self::Co2After { time, generation, fresh, volume, outdoor }, "co2") => {
+                let after = co2::after(
+                    as_duration(time),
+                    as_flow(generation),
+                    as_flow(fresh),
+                    as_volume(volume),
+                    as_concentration(outdoor),
+                );
+                after.map_or(Found::Nothing, |co2| Found::Number(co2.into()))
+            }
+            (Self::Balance { supply, extract }, what) => match Balance::of(as_flow(supply), as_flow(extract)) {
+                Some(balance) => of_balance(&balance, what),
+                None => Found::Nothing,
+            },
+            _ => panic!("nothing reads as \"{what}\" here"),
+        }
+    }
+}
+
+fn of_balance(balance: &Balance, what: &str) -> Found {
+    let share = |ratio| Found::Number(Measure::new(ratio, Unit::Ratio));
+    let answer = |yes: bool| Found::Text(if yes { "yes" } else { "no" }.to_owned());
+    match what {
+        "of-larger" => share(balance.of_larger()),
+        "of-average" => share(balance.of_average()),
+        "from-average" => share(balance.from_average()),
+        "within-tenth-of-supply" => answer(balance.within_tenth_of_supply()),
+        "within-tenth-of-average" => answer(balance.within_tenth_of_average()),
+        _ => panic!("nothing reads as \"{what}\" of a balance"),
+    }
+}
+
+fn as_flow(text: &str) -> Flow {
+    Flow::of(typed(text, Kind::Flow, Unit::CubicMetrePerHour)).expect("a flow")
+}
+
+fn as_pressure(text: &str) -> Pressure {
+    Pressure::of(typed(text, Kind::Pressure, Unit::Pascal)).expect("a pressure")
+}
+
+fn as_duration(text: &str) -> Duration {
+    Duration::of(typed(text, Kind::Duration, Unit::Hour)).expect("a time")
+}
+
+fn as_volume(text: &str) -> Volume {
+    Volume::of(typed(text, Kind::Volume, Unit::CubicMetre)).expect("a volume")
+}
+
+fn as_concentration(text: &str) -> Concentration {
+    Concentration::of(typed(text, Kind::Concentration, Unit::PartPerMillion)).expect("a concentration")
+}
+
+fn typed(text: &str, kind: Kind, unit: Unit) -> Measure {
+    parse(text, kind, unit).unwrap_or_else(|error| panic!("\"{text}\": {error:?}"))
+}
