@@ -1,12 +1,11 @@
 // Screenshots of every state, at three sizes in three looks: node shoot.mjs FOLDER TARGET [NAME…].
 import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
-import { PHONE, TABLET, WIDE, launch, visit } from "./kit/browser.mjs";
+import { LOOKS, PHONE, TABLET, WIDE, launch, visit } from "./kit/browser.mjs";
 import { Person } from "./kit/person.mjs";
 import { serve } from "./kit/server.mjs";
 import { states } from "./shots.mjs";
 
-const LOOKS = ["light", "dark", "sun"];
 const [folder, target, ...wanted] = process.argv.slice(2);
 
 await mkdir(target, { recursive: true });

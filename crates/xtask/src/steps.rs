@@ -58,7 +58,7 @@ impl Passed {
 type Step<'a> = Box<dyn Fn(&Passed) -> Ended + 'a>;
 
 /// Every step with its name.
-pub fn all(tools: &ForTest) -> Vec<(&'static str, Step<'_>)> {
+pub fn all(tools: &Outcome<ForTest>) -> Vec<(&'static str, Step<'_>)> {
     vec![
         ("format", Box::new(|_| tested(run::cargo().args(["fmt", "--all", "--check"])))),
         ("tidy", Box::new(|_| simple(tidy::tidy()))),
@@ -67,12 +67,17 @@ pub fn all(tools: &ForTest) -> Vec<(&'static str, Step<'_>)> {
         ("native tests", Box::new(|_| tested(&mut native_tests()))),
         ("examples in docs", Box::new(|_| tested(run::cargo().args(["test", "--quiet", "--doc"])))),
         ("native digest", Box::new(|_| native_digest())),
-        ("wasm = native", Box::new(move |passed| wasm_digest(tools, passed))),
-        ("wasm tests", Box::new(move |_| wasm_tests(tools))),
+        ("wasm = native", Box::new(move |passed| with(tools, |tools| wasm_digest(tools, passed)))),
+        ("wasm tests", Box::new(move |_| with(tools, wasm_tests))),
         ("release page", Box::new(|_| release_page())),
         ("size", Box::new(|passed| on_the_page(passed, || simple(size::size())))),
-        ("journeys", Box::new(move |passed| on_the_page(passed, || walked(tools)))),
+        ("journeys", Box::new(move |passed| on_the_page(passed, || with(tools, walked)))),
     ]
+}
+
+/// Runs a step that needs the tools, or repeats why they are not there.
+fn with(tools: &Outcome<ForTest>, step: impl FnOnce(&ForTest) -> Ended) -> Ended {
+    tools.as_ref().map_or_else(|reason| Ended::badly(reason.clone()), step)
 }
 
 fn page_clippy() -> Command {
@@ -123,6 +128,8 @@ fn in_browser(tools: &ForTest, what: &[&str]) -> Outcome<Command> {
     command.env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", folder.join("wasm-bindgen-test-runner"));
     command.env("CHROMEDRIVER", &tools.browser.driver);
     command.env("WASM_BINDGEN_TEST_WEBDRIVER_JSON", browser::webdriver_settings(&tools.browser)?);
+    // Seconds until the runner gives up: a busy machine may take long to start a browser.
+    command.env("WASM_BINDGEN_TEST_TIMEOUT", "120");
     Ok(command)
 }
 

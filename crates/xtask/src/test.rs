@@ -7,7 +7,8 @@ use std::time::{Duration, Instant};
 /// Runs every step, also after one has failed, and fails if any did.
 pub fn test() -> Outcome {
     let began = Instant::now();
-    let tools = tools::for_test()?;
+    // Without its tools a step fails; the others still tell what they can.
+    let tools = tools::for_test();
     let mut ledger = Ledger::default();
     for (name, step) in steps::all(&tools) {
         println!("\n== {name}");

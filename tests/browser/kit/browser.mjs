@@ -8,6 +8,7 @@ export const require = createRequire(join(setting("AIRTALLY_NODE_MODULES"), "her
 export const PHONE = { name: "360x740", width: 360, height: 740 };
 export const TABLET = { name: "768x1024", width: 768, height: 1024 };
 export const WIDE = { name: "1440x900", width: 1440, height: 900 };
+export const LOOKS = ["light", "dark", "sun"];
 
 /** Starts the browser once for a whole run. */
 export function launch() {
@@ -19,7 +20,7 @@ export function launch() {
 }
 
 /** A fresh visitor: nothing stored, one page, every complaint of the page kept. */
-export async function visit(browser, site, { size, look = "light" }) {
+export async function visit(browser, site, { size, look }) {
   const context = await browser.newContext({
     viewport: { width: size.width, height: size.height },
     colorScheme: look === "dark" ? "dark" : "light",
@@ -36,7 +37,7 @@ export async function visit(browser, site, { size, look = "light" }) {
   context.on("page", (page) => listen(page, complaints));
   const page = await context.newPage();
   await page.addInitScript(reportViolations);
-  if (look !== "light") await page.addInitScript(setLook, look);
+  if (look) await page.addInitScript(setLook, look);
   return { context, page, complaints };
 }
 

@@ -1,12 +1,12 @@
 // What must hold at the end of every journey, whatever it was about.
-import { require } from "./browser.mjs";
+import { LOOKS, require } from "./browser.mjs";
 
 const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 
 /** Everything that is wrong with the page as it stands, in words; nothing wrong gives an empty list. */
 export async function faults(page, complaints) {
-  const heard = complaints.map((complaint) => `the page ${complaint}`);
-  return [...heard, ...(await sideways(page)), ...(await barriers(page))];
+  const wrong = [...(await sideways(page)), ...(await barriers(page)), ...(await pale(page))];
+  return [...complaints.map((complaint) => `the page ${complaint}`), ...wrong];
 }
 
 async function sideways(page) {
@@ -15,11 +15,27 @@ async function sideways(page) {
 }
 
 /** Barriers for people with disabilities, found by axe. */
-export async function barriers(page) {
-  await page.evaluate(require("axe-core").source);
+async function barriers(page) {
+  return axe(page, { type: "tag", values: RULES });
+}
+
+/** Text too pale for its ground, in each look. */
+async function pale(page) {
+  const found = [];
+  for (const look of LOOKS) {
+    await page.evaluate((look) => document.documentElement.setAttribute("data-look", look), look);
+    const here = await axe(page, { type: "rule", values: ["color-contrast"] });
+    found.push(...here.map((fault) => `in the ${look} look: ${fault}`));
+  }
+  return found;
+}
+
+async function axe(page, runOnly) {
+  const loaded = await page.evaluate(() => Boolean(globalThis.axe));
+  if (!loaded) await page.evaluate(require("axe-core").source);
   const { violations } = await page.evaluate(
-    (rules) => globalThis.axe.run(document, { runOnly: rules, resultTypes: ["violations"] }),
-    RULES,
+    (runOnly) => globalThis.axe.run(document, { runOnly, resultTypes: ["violations"] }),
+    runOnly,
   );
   return violations.map(({ id, help, nodes }) => {
     const places = nodes.slice(0, 3).map(({ target, failureSummary }) => `${target} (${oneLine(failureSummary)})`);
