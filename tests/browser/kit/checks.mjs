@@ -6,7 +6,7 @@ const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-pra
 /** Everything that is wrong with the page as it stands, in words; nothing wrong gives an empty list. */
 export async function faults(page, complaints) {
   const wrong = [...(await sideways(page)), ...(await barriers(page)), ...(await pale(page))];
-  return [...complaints.map((complaint) => `the page ${complaint}`), ...wrong];
+  return [...complaints().map((complaint) => `the page ${complaint}`), ...wrong];
 }
 
 async function sideways(page) {
