@@ -59,7 +59,8 @@ impl Code {
 /// [`Code::NotWritten`] when the browser gives no text, for want of memory for instance.
 pub fn write(house: &House) -> Result<String, Refusal> {
     let refused = |detail: String| Refusal { code: Code::NotWritten, detail };
-    let value = File::of(house).serialize(&Serializer::json_compatible()).map_err(|error| refused(error.to_string()))?;
+    let value =
+        File::of(house).serialize(&Serializer::json_compatible()).map_err(|error| refused(error.to_string()))?;
     let text = JSON::stringify(&value).map_err(|error| refused(words_of(&error)))?;
     text.as_string().ok_or_else(|| refused(String::new()))
 }
