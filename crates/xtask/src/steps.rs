@@ -62,7 +62,10 @@ pub fn all(tools: &Outcome<ForTest>) -> Vec<(&'static str, Step<'_>)> {
     vec![
         ("format", Box::new(|_| tested(run::cargo().args(["fmt", "--all", "--check"])))),
         ("tidy", Box::new(|_| simple(tidy::tidy()))),
-        ("clippy", Box::new(|_| tested(run::cargo().args(["clippy", "--all-targets", "--", "-D", "warnings"])))),
+        (
+            "clippy",
+            Box::new(|_| tested(run::cargo().args(["clippy", "--locked", "--all-targets", "--", "-D", "warnings"]))),
+        ),
         ("clippy, page", Box::new(|_| tested(&mut page_clippy()))),
         ("native tests", Box::new(|_| tested(&mut native_tests()))),
         ("examples in docs", Box::new(|_| tested(run::cargo().args(["test", "--quiet", "--doc"])))),
@@ -82,7 +85,14 @@ fn with(tools: &Outcome<ForTest>, step: impl FnOnce(&ForTest) -> Ended) -> Ended
 
 fn page_clippy() -> Command {
     let mut command = run::cargo();
-    command.arg("clippy").args(page_packages()).args(["--target", WASM, "--all-targets", "--", "-D", "warnings"]);
+    command.args(["clippy", "--locked"]).args(page_packages()).args([
+        "--target",
+        WASM,
+        "--all-targets",
+        "--",
+        "-D",
+        "warnings",
+    ]);
     command
 }
 
