@@ -1,1 +1,77 @@
 //! The checklist in sentences.
+
+mod caution;
+mod done;
+mod rule;
+mod title;
+
+#[cfg(test)]
+mod tests;
+
+pub use caution::caution;
+pub use rule::rule;
+pub use title::{marks, title};
+
+use airtally::house::House;
+use airtally::steps::{NumberName, Phase, Status, Step};
+
+/// A phase of the work.
+pub const fn phase(phase: Phase) -> &'static str {
+    match phase {
+        Phase::Before => "Before you start",
+        Phase::SetOut => "Set out",
+        Phase::Drill => "Drill",
+        Phase::Pull => "Pull the tubes",
+        Phase::Fix => "Fix unit and manifolds",
+        Phase::Connect => "Connect",
+        Phase::Seal => "Seal and test",
+        Phase::Insulate => "Insulate",
+        Phase::Drain => "Drain",
+        Phase::Protect => "Close up and cap",
+        Phase::PreCheck => "Check before power",
+        Phase::Power => "Power",
+        Phase::Measure => "Measure",
+        Phase::HandOver => "Hand over",
+    }
+}
+
+/// What keeps a step locked; `None` when nothing does.
+pub fn lock(step: &Step, house: &House) -> Option<String> {
+    match step.status {
+        Status::LockedBy(key) => Some(format!("Locked until {}.", done::done(key, house))),
+        Status::Done | Status::Open => None,
+    }
+}
+
+/// What a number of a step counts or measures.
+pub const fn number_name(name: NumberName) -> &'static str {
+    use NumberName as N;
+    match name {
+        N::Tubes => "Tubes",
+        N::CutLength => "Length to cut for each tube",
+        N::Ports => "Ports with spares",
+        N::Spare => "Spare ports to cap",
+        N::Flow => "Air flow",
+        N::Distance => "Distance",
+        N::Diameter => "Diameter",
+        N::Area => "Free area",
+        N::JoistDepth => "Least depth of the joist",
+        N::Length => "Length",
+        N::Thickness => "Thickness of insulation",
+        N::TrapDrop => "Drop of the trap",
+        N::TrapSeal => "Water seal of the trap",
+        N::Radius => "Smallest bend radius",
+        N::Bends => "Most right-angle bends of a run",
+        N::Fall => "Fall",
+        N::Pressure => "Pressure",
+        N::Leak => "Largest leak",
+        N::Wait => "Time",
+        N::Speed => "Air speed",
+        N::SpeedLimit => "Largest air speed",
+        N::Wind => "Strongest wind, Beaufort",
+        N::Tolerance => "Allowed difference",
+        N::Undercut => "Gap under the door",
+        N::Months => "Months between checks",
+        N::Count => "Number",
+    }
+}

@@ -35,13 +35,16 @@ const CLOSE: &[Waits] = &[
     Waits::Step(R::InsulateColdDucts),
 ];
 const FILL: &[Waits] = &[Waits::Step(R::FitTrap)];
-/// No start into dust, through no filter, over a dry trap, into leaking or dangerous work.
+/// Caps stay on while there is dust.
+const UNCAP: &[Waits] = &[Waits::Step(R::DustGone)];
+/// No start into dust, through no filter, over a dry trap, against caps, into leaking or dangerous work.
 const START: &[Waits] = &[
     Waits::Phase(P::Before),
     Waits::Step(R::LeakTest),
     Waits::Step(R::DustGone),
     Waits::Step(R::FitFilters),
     Waits::Step(R::FillTrap),
+    Waits::Step(R::OpenValves),
     Waits::Step(R::FitCoAlarms),
     Waits::Step(R::WireUnit),
 ];
@@ -89,7 +92,7 @@ pub(super) const TABLE: [Row; COUNT] = [
     row(R::DustGone, "dust-gone", P::PreCheck, FREE),
     row(R::FitFilters, "fit-filters", P::PreCheck, FREE),
     row(R::FillTrap, "fill-trap", P::PreCheck, FILL),
-    row(R::OpenValves, "open-valves", P::PreCheck, FREE),
+    row(R::OpenValves, "open-valves", P::PreCheck, UNCAP),
     row(R::CutUndercut, "cut-undercut", P::PreCheck, FREE),
     row(R::ShutHouse, "shut-house", P::PreCheck, FREE),
     row(R::CalmWeather, "calm-weather", P::PreCheck, FREE),

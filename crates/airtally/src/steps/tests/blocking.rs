@@ -47,6 +47,14 @@ fn no_start_before_filters_are_fitted_and_the_dust_is_gone() {
 }
 
 #[test]
+fn caps_stay_on_until_the_dust_is_gone() {
+    let house = house();
+    let dusty = all_but(&house, &[R::DustGone, R::OpenValves]);
+    assert_eq!(status(&dusty, R::OpenValves), locked_by(R::DustGone));
+    assert_eq!(status(&all_but(&house, &[R::OpenValves, R::StartUnit]), R::StartUnit), locked_by(R::OpenValves));
+}
+
+#[test]
 fn no_reading_before_every_pre_check_is_ticked() {
     let house = house();
     let reads = [R::ReadTerminals, R::ReadBoost, R::TestSpillage];
