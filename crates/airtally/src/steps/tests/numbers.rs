@@ -173,3 +173,21 @@ fn counts_follow_the_rooms() {
     let floors = |house: &House| steps(house)[3].numbers[1].value;
     assert_eq!((floors(&house), floors(&basement)), (Some(1.0), Some(2.0)));
 }
+
+#[test]
+fn outdoor_grilles_and_the_unit_are_for_boost_leaks_and_mains_for_normal() {
+    use NumberName as N;
+    // IRC 2021 names no boost: 1.3 × normal.
+    let house = under(RuleSet::Irc2021, &house());
+    let report = Report::of(house.clone());
+    let total = |level| report.shares().at(level).total.as_m3h();
+    let (normal, boost) = (total(crate::rules::Level::Normal), total(crate::rules::Level::Boost));
+    assert!(boost > normal);
+    let near = |value: f64, by_hand: f64| assert!((value - by_hand).abs() < 1e-6, "{value} is not {by_hand}");
+    near(value(&house, StepRule::PlaceIntake, N::Area), boost / 3600.0 / 2.0 * 1e4);
+    near(value(&house, StepRule::ReadBoost, N::Flow), boost);
+    near(steps(&house)[4].numbers[2].value.unwrap(), boost / 0.8);
+    near(value(&house, StepRule::LeakTest, N::Leak), normal * 0.05);
+    near(value(&house, StepRule::CompareTotals, N::Tolerance), normal * 0.05);
+    near(value(&house, StepRule::ConnectMains, N::Speed), normal / 3600.0 / (std::f64::consts::PI * 0.0064));
+}
