@@ -19,4 +19,4 @@ macro_rules! topics {
     };
 }
 
-topics!(adf, ashrae, balance, canada, co2, din, irc, shares, transfer, tubes);
+topics!(adf, ashrae, bad_input, balance, canada, co2, din, irc, shares, transfer, tubes);
