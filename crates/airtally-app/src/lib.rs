@@ -1,53 +1,25 @@
 //! The page. The only crate that knows the DOM.
+//!
+//! `state` and `desk` are plain values: the house with its history, and what lies open on the desk. `hooks` each do one
+//! thing to the world outside, `platform` holds every call to the browser that is not an element, `ui` draws things and
+//! knows nothing of air, `parts` knows of air and is used by several screens, `frame` is what every screen shares,
+//! `sheet` explains one number, and `stages` holds one screen each.
 
-use web_sys::HtmlInputElement;
-use yew::prelude::*;
+mod app;
+mod context;
+mod desk;
+mod frame;
+mod hooks;
+mod parts;
+mod platform;
+mod sheet;
+mod stages;
+mod state;
+mod ui;
 
 /// Puts the app in the place of the painted shell.
 pub fn start() {
-    if let Some(root) = gloo::utils::document().get_element_by_id("page") {
-        yew::Renderer::<App>::with_root(root).render();
-    }
-}
-
-/// The whole page.
-#[component]
-pub fn App() -> Html {
-    let name = use_state(String::new);
-    let oninput = {
-        let name = name.clone();
-        Callback::from(move |event: InputEvent| {
-            if let Some(field) = event.target_dyn_into::<HtmlInputElement>() {
-                name.set(field.value());
-            }
-        })
-    };
-    html! {
-        <main>
-            <h1>{ "airtally" }</h1>
-            <label for="house-name">{ "Name of the house" }</label>
-            <input id="house-name" type="text" autocomplete="off" value={(*name).clone()} {oninput} />
-            <p role="status">{ greeting(&name) }</p>
-        </main>
-    }
-}
-
-fn greeting(name: &str) -> String {
-    match name.trim() {
-        "" => "A house without a name yet.".to_owned(),
-        name => format!("The air of {name}."),
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::greeting;
-    use wasm_bindgen_test::{wasm_bindgen_test, wasm_bindgen_test_configure};
-
-    wasm_bindgen_test_configure!(run_in_browser);
-
-    #[wasm_bindgen_test]
-    fn a_blank_name_is_no_name() {
-        assert_eq!(greeting("  "), "A house without a name yet.");
+    if let Some(root) = platform::page::element("page") {
+        yew::Renderer::<app::App>::with_root(root).render();
     }
 }

@@ -1,1 +1,20 @@
-//! The words of the page itself: headings, buttons, cautions.
+//! The words of the page itself: questions, buttons, remarks. Everything about air stands in the other modules.
+
+mod air;
+mod frame;
+mod house;
+mod sheet;
+mod steps;
+mod tubes;
+
+pub use air::*;
+pub use frame::*;
+pub use house::*;
+pub use sheet::*;
+pub use steps::*;
+pub use tubes::*;
+
+/// `1 room`, `2 rooms`: English has two forms.
+fn counted(count: usize, one: &str, many: &str) -> String {
+    [count.to_string().as_str(), " ", if count == 1 { one } else { many }].concat()
+}

@@ -102,6 +102,11 @@ impl Runs {
         self.runs.iter().filter(move |run| run.air == air)
     }
 
+    /// All tubes.
+    pub fn all_tubes(&self) -> u32 {
+        self.tubes(Air::Supply).saturating_add(self.tubes(Air::Extract))
+    }
+
     /// Tubes of one manifold.
     pub fn tubes(&self, air: Air) -> u32 {
         self.side(air).fold(0, |sum, run| sum.saturating_add(run.tubes.value))

@@ -137,6 +137,11 @@ impl LevelShares {
         self.side(air).iter().fold(0, |sum, share| sum.saturating_add(share.steps))
     }
 
+    /// The sum of one side.
+    pub fn flow(&self, air: Air) -> Flow {
+        self.side(air).iter().fold(Flow::ZERO, |sum, share| sum + share.flow)
+    }
+
     /// What governs, and how far the next is below it.
     pub fn margin(&self) -> Option<(Asked, Option<Flow>)> {
         let first = *self.asked.first()?;

@@ -1,0 +1,218 @@
+//! What lies open on the desk: stage, row, level, working, menu. Not part of the document, not saved, not undone.
+
+use airtally::given::GivenId;
+use airtally::house::{Field, RoomId};
+use airtally::issue::Place;
+use airtally::rules::Level;
+use airtally::working::Address;
+use std::rc::Rc;
+use yew::{AttrValue, Reducible};
+
+/// One screen of the job.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Stage {
+    /// The rooms and what is known of the house.
+    #[default]
+    House,
+    /// How much air, where.
+    Air,
+    /// How many tubes, and ports.
+    Tubes,
+    /// The checklist.
+    Steps,
+}
+
+impl Stage {
+    /// All of them, in working order.
+    pub const ALL: [Self; 4] = [Self::House, Self::Air, Self::Tubes, Self::Steps];
+
+    /// Its name in the address, after the `#`.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::House => "house",
+            Self::Air => "air",
+            Self::Tubes => "tubes",
+            Self::Steps => "steps",
+        }
+    }
+
+    /// The stage of an address; `None` for any other text.
+    pub fn from_hash(hash: &str) -> Option<Self> {
+        let id = hash.strip_prefix('#')?;
+        Self::ALL.into_iter().find(|stage| stage.id() == id)
+    }
+}
+
+/// What a sheet explains.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Topic {
+    /// A line of the working.
+    Line(Address),
+    /// A registered value, and the person's own in its place.
+    Given(GivenId),
+    /// Everything that wants a look.
+    Issues,
+}
+
+/// A short remark with or without a way back.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Said {
+    /// The words.
+    pub words: AttrValue,
+    /// Whether the last change can be taken back from here.
+    pub undo: bool,
+}
+
+/// Where the focus goes next. The count tells two wishes for the same place apart.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Aim {
+    count: u32,
+    /// Id of the element.
+    pub at: String,
+}
+
+/// The desk.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Desk {
+    /// The screen in sight.
+    pub stage: Stage,
+    /// A house without rooms has been begun: show where rooms are added.
+    pub begun: bool,
+    /// The room whose row is open.
+    pub open: Option<RoomId>,
+    /// The level whose flows are shown.
+    pub level: Level,
+    /// What the sheet explains, deepest last; empty when it is closed.
+    pub sheet: Vec<Topic>,
+    /// Whether the menu is open.
+    pub menu: bool,
+    /// A short remark.
+    pub said: Option<Said>,
+    /// Where the focus goes.
+    pub aim: Aim,
+}
+
+/// What can be done on the desk.
+pub enum Move {
+    /// Another screen.
+    Go(Stage),
+    /// A first house.
+    Begin,
+    /// A room's row opened, or all closed.
+    Open(Option<RoomId>),
+    /// Another level.
+    Level(Level),
+    /// A new explanation.
+    Explain(Topic),
+    /// A further explanation, with a way back.
+    Deeper(Topic),
+    /// Back to the explanation before.
+    Back,
+    /// The sheet put away.
+    CloseSheet,
+    /// The menu opened or put away.
+    Menu(bool),
+    /// A remark made.
+    Say(Said),
+    /// The remark put away.
+    Hush,
+    /// To the place of an issue or of something typed.
+    Visit(Place),
+    /// The focus to an element.
+    Aim(String),
+}
+
+impl Desk {
+    /// A tidy desk.
+    pub fn at(stage: Stage, said: Option<Said>) -> Self {
+        Self {
+            stage,
+            begun: false,
+            open: None,
+            level: Level::Normal,
+            sheet: Vec::new(),
+            menu: false,
+            said,
+            aim: Aim::default(),
+        }
+    }
+
+    fn aim(&mut self, at: String) {
+        self.aim = Aim { count: self.aim.count.wrapping_add(1), at };
+    }
+
+    fn go(&mut self, stage: Stage) {
+        if stage != self.stage {
+            self.stage = stage;
+            self.menu = false;
+            self.aim(MAIN.to_owned());
+        }
+    }
+
+    fn visit(&mut self, place: Place) {
+        match place {
+            Place::Field(Field::Given(id)) => return self.sheet.push(Topic::Given(id)),
+            Place::Field(field) => {
+                if let Field::Room(room, _) | Field::RoomName(room) = field {
+                    self.open = Some(room);
+                }
+                self.aim(field_id(field));
+            }
+            Place::Room(room) => {
+                self.open = Some(room);
+                self.aim(row_id(room));
+            }
+            Place::House => self.aim(ROOMS.to_owned()),
+        }
+        self.stage = Stage::House;
+        self.begun = true;
+    }
+}
+
+impl Reducible for Desk {
+    type Action = Move;
+
+    fn reduce(self: Rc<Self>, step: Move) -> Rc<Self> {
+        let mut next = (*self).clone();
+        match step {
+            Move::Go(stage) => next.go(stage),
+            Move::Begin => {
+                next.begun = true;
+                next.aim(ROOMS.to_owned());
+            }
+            Move::Open(room) => next.open = room,
+            Move::Level(level) => next.level = level,
+            Move::Explain(topic) => next.sheet = vec![topic],
+            Move::Deeper(topic) => next.sheet.push(topic),
+            Move::Back => drop(next.sheet.pop()),
+            Move::CloseSheet => next.sheet.clear(),
+            Move::Menu(open) => next.menu = open,
+            Move::Say(said) => next.said = Some(said),
+            Move::Hush => next.said = None,
+            Move::Visit(place) => next.visit(place),
+            Move::Aim(at) => next.aim(at),
+        }
+        if next == *self { self } else { Rc::new(next) }
+    }
+}
+
+/// Id of the part of the page that changes with the stage.
+pub const MAIN: &str = "main";
+/// Id of the heading over the buttons that add rooms.
+pub const ROOMS: &str = "add-a-room";
+
+/// Id of a field's box.
+pub fn field_id(field: Field) -> String {
+    match field {
+        Field::HouseName => "house-name".to_owned(),
+        Field::House(field) => ["house-", field.id()].concat(),
+        Field::RoomName(room) => ["room-", &room.0.to_string(), "-name"].concat(),
+        Field::Room(room, field) => ["room-", &room.0.to_string(), "-", field.id()].concat(),
+        Field::Given(id) => ["given-", &id.given().key.replace('.', "-")].concat(),
+    }
+}
+
+/// Id of the button that opens a room's row.
+pub fn row_id(room: RoomId) -> String {
+    ["room-", &room.0.to_string()].concat()
+}

@@ -1,0 +1,108 @@
+//! The house is kept on this device: soon after every change, and at once when the page goes out of sight.
+
+use crate::context::{Hands, Shared};
+use crate::desk::{Move, Said};
+use crate::platform::{clock, storage};
+use crate::state::Action;
+use airtally::house::House;
+use airtally_words::page as say;
+use gloo::events::EventListener;
+use gloo::timers::callback::Timeout;
+use gloo::utils::{document, window};
+use std::cell::RefCell;
+use std::rc::Rc;
+use yew::prelude::*;
+
+const KEY: &str = "airtally.house";
+/// A text that could not be read is put aside under this and the time.
+const ASIDE: &str = "airtally.aside.";
+/// Longest time between a change and its being kept, in milliseconds.
+const SOON: u32 = 250;
+
+/// What was found on this device.
+pub struct Kept {
+    /// The house that was kept, or a new one.
+    pub house: House,
+    /// What a person must know about it.
+    pub said: Option<Said>,
+}
+
+/// Reads what is kept. A text that cannot be read is moved aside, never overwritten, and reported.
+pub fn kept() -> Kept {
+    let Some(text) = storage::read(KEY) else { return Kept { house: House::new(), said: None } };
+    match airtally_door::read(&text) {
+        Ok(house) => Kept { house, said: None },
+        Err(refusal) => {
+            let aside = [ASIDE, &clock::now()].concat();
+            if storage::write(&aside, &text) {
+                storage::forget(KEY);
+            }
+            let words = say::put_aside(&aside, &refusal.detail).into();
+            Kept { house: House::new(), said: Some(Said { words, undo: false }) }
+        }
+    }
+}
+
+#[derive(Default)]
+struct Keeper {
+    waiting: Option<Rc<House>>,
+    timer: Option<Timeout>,
+    failed: bool,
+}
+
+/// Keeps every version of the house, and takes over what another tab has kept.
+#[hook]
+pub fn use_keeping(house: Rc<House>, hands: &Hands) {
+    let keeper = use_mut_ref(Keeper::default);
+    let first = use_mut_ref(|| true);
+    use_effect_with(hands.clone(), {
+        let keeper = Rc::clone(&keeper);
+        move |hands| {
+            let leaving = ["pagehide", "blur"].map(|event| {
+                let (keeper, hands) = (Rc::clone(&keeper), hands.clone());
+                EventListener::new(&window(), event, move |_| keep(&keeper, &hands))
+            });
+            let hiding = {
+                let hands = hands.clone();
+                EventListener::new(&document(), "visibilitychange", move |_| keep(&keeper, &hands))
+            };
+            let elsewhere = take_over(hands.clone());
+            || drop((leaving, hiding, elsewhere))
+        }
+    });
+    use_effect_with((Shared(house), hands.clone()), move |(house, hands)| {
+        if !first.replace(false) {
+            wait(&keeper, house, hands);
+        }
+    });
+}
+
+fn wait(keeper: &Rc<RefCell<Keeper>>, house: &Shared<House>, hands: &Hands) {
+    let again = (Rc::clone(keeper), hands.clone());
+    let mut keeper = keeper.borrow_mut();
+    keeper.waiting = Some(Rc::clone(&house.0));
+    if keeper.timer.is_none() {
+        keeper.timer = Some(Timeout::new(SOON, move || keep(&again.0, &again.1)));
+    }
+}
+
+fn keep(keeper: &RefCell<Keeper>, hands: &Hands) {
+    let mut keeper = keeper.borrow_mut();
+    keeper.timer = None;
+    let Some(house) = keeper.waiting.take() else { return };
+    let done = airtally_door::write(&house).is_ok_and(|text| storage::write(KEY, &text));
+    if !done && !keeper.failed {
+        hands.make(Move::Say(Said { words: say::NOT_KEPT.into(), undo: false }));
+    }
+    keeper.failed = !done;
+}
+
+/// Another tab kept a house: show that one here, so that the older tab never writes over the newer. Can be undone.
+fn take_over(hands: Hands) -> EventListener {
+    EventListener::new(&window(), "storage", move |_| {
+        let newer = storage::read(KEY).and_then(|text| airtally_door::read(&text).ok());
+        if let Some(house) = newer {
+            hands.act(Action::Load(house));
+        }
+    })
+}

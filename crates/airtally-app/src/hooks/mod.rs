@@ -1,0 +1,13 @@
+//! One thing done to the world outside each.
+
+mod address;
+mod aim;
+mod keep;
+mod look;
+mod wide;
+
+pub use address::use_address;
+pub use aim::use_aim;
+pub use keep::{kept, use_keeping};
+pub use look::{Look, use_look};
+pub use wide::use_wide;

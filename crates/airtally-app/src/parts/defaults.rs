@@ -1,0 +1,43 @@
+//! What counts where nothing is typed: shown faintly in the empty box, and in words below its label.
+
+use crate::context::Page;
+use airtally::house::{Field, HouseField, RoomField, RoomId};
+use airtally::quantity::Unit;
+use airtally_words::format::{Shown, in_display, value};
+
+/// The value that counts while a field is empty; `None` where nothing does.
+pub fn default_of(page: &Page, field: Field) -> Option<Shown> {
+    match field {
+        Field::HouseName | Field::RoomName(_) => None,
+        Field::House(field) => of_house(page, field),
+        Field::Room(room, field) => of_room(page, room, field),
+        Field::Given(id) => Some(value(id.given().value, id.given().unit)),
+    }
+}
+
+fn of_house(page: &Page, field: HouseField) -> Option<Shown> {
+    let (facts, display) = (page.report.facts(), page.display());
+    match field {
+        HouseField::FloorArea => {
+            let area = facts.rooms_area_in(display.area());
+            (area > 0.0).then(|| value(area, display.area()))
+        }
+        HouseField::Ceiling => {
+            let ceiling = page.report.givens().measure(airtally::given::GivenId::Ceiling);
+            Some(in_display(ceiling.value(), ceiling.unit(), display))
+        }
+        HouseField::People => Some(value(facts.persons(), Unit::Count)),
+        HouseField::RunTime => Some(value(HouseField::RunTime.limit().range.1, Unit::Percent)),
+        HouseField::Ach50 | HouseField::EnvelopeHeight | HouseField::WeatherFactor => None,
+    }
+}
+
+fn of_room(page: &Page, room: RoomId, field: RoomField) -> Option<Shown> {
+    let facts = page.report.facts().rooms.iter().find(|facts| facts.id == room)?;
+    match field {
+        RoomField::Area => facts.area.map(|area| in_display(area.value(), area.unit(), page.display())),
+        RoomField::Height => Some(in_display(facts.height.value(), facts.height.unit(), page.display())),
+        RoomField::Sleepers => Some(value(facts.sleepers, Unit::Count)),
+        RoomField::Length | RoomField::Width | RoomField::SupplyRun | RoomField::ExtractRun => None,
+    }
+}

@@ -1,0 +1,102 @@
+//! A field of the document: what is typed goes into the house as typed, and what is wrong with it stands beside it.
+
+use super::defaults::default_of;
+use crate::context::{Page, use_hands, use_page};
+use crate::desk::field_id;
+use crate::ui::field::{self, field};
+use airtally::edit::Edit;
+use airtally::house::Field;
+use airtally::issue::{Issue, Place, Severity, Trouble};
+use airtally::quantity::{ParseError, Unit};
+use airtally_words::{issue, label, page as say};
+use yew::prelude::*;
+
+/// Which field, and how it stands on the screen.
+#[derive(Clone, PartialEq, Properties)]
+pub struct Props {
+    /// The field.
+    pub field: Field,
+    /// Over the whole width of its group.
+    #[prop_or_default]
+    pub wide: bool,
+    /// Told when Enter is pressed.
+    #[prop_or_default]
+    pub on_enter: Callback<()>,
+}
+
+/// The field.
+#[component]
+pub fn Entry(props: &Props) -> Html {
+    let (page, hands) = (use_page(), use_hands());
+    let picked = use_state(|| None::<Unit>);
+    let at = props.field;
+    let house = &page.house;
+    let unit = house.entry(at).map(|entry| entry.unit).or(*picked).unwrap_or_else(|| at.unit(page.display()));
+    let text = house.text(at).to_owned();
+    let on_unit = {
+        let (hands, picked, text) = (hands.clone(), picked.setter(), text.clone());
+        Callback::from(move |place: usize| {
+            if let Some(unit) = at.units().get(place) {
+                picked.set(Some(*unit));
+                hands.edit(Edit::Set(at, text.clone(), *unit));
+            }
+        })
+    };
+    let on_text = Callback::from(move |text: String| hands.edit(Edit::Set(at, text, unit)));
+    let words = label::field(at);
+    let trouble = page.issues.iter().find(|issue| issue.place == Place::Field(at));
+    let (error, doubt) = remarks(trouble, &page);
+    let default = default_of(&page, at);
+    let placeholder = if error.is_some() { None } else { default.as_ref().map(|shown| shown.number.clone()) };
+    field(field::Field {
+        id: field_id(at),
+        label: words.name.into(),
+        hint: words.hint.into(),
+        text: text.into(),
+        placeholder: placeholder.unwrap_or_default().into(),
+        number: at.limit().is_some(),
+        wide: props.wide,
+        units: units(at, unit),
+        units_label: say::unit_of(words.name),
+        error,
+        doubt,
+        readings: readings(trouble),
+        on_text,
+        on_unit,
+        on_enter: props.on_enter.clone(),
+    })
+}
+
+fn remarks(trouble: Option<&Issue>, page: &Page) -> (Option<AttrValue>, Option<AttrValue>) {
+    let Some(trouble) = trouble else { return (None, None) };
+    let words = Some(AttrValue::from(said(trouble, page)));
+    if trouble.severity() >= Severity::OutsideRule { (words, None) } else { (None, words) }
+}
+
+/// What is wrong and what would be accepted.
+fn said(trouble: &Issue, page: &Page) -> String {
+    let mut words = issue::sentence(trouble, &page.house);
+    if let Some(hint) = issue::hint(trouble) {
+        words.push(' ');
+        words.push_str(&hint);
+    }
+    words
+}
+
+fn units(at: Field, taken: Unit) -> Vec<(AttrValue, bool)> {
+    let own = at.limit().map_or("", |limit| limit.unit.symbol());
+    match at.units() {
+        [] if own.is_empty() => Vec::new(),
+        [] => vec![(own.into(), true)],
+        units => units.iter().map(|unit| (unit.symbol().into(), *unit == taken)).collect(),
+    }
+}
+
+/// The two readings of a text like `1,234`.
+fn readings(trouble: Option<&Issue>) -> Vec<(AttrValue, AttrValue)> {
+    let Some(Trouble::Unreadable(ParseError::Ambiguous { decimal, thousands })) = trouble.map(|issue| issue.trouble)
+    else {
+        return Vec::new();
+    };
+    [decimal, thousands].map(|number| (say::reading(number).into(), number.to_string().into())).to_vec()
+}

@@ -1,0 +1,9 @@
+//! What several screens share and what knows of air: letters of the air, marks of a source, explained figures, fields of
+//! the document.
+
+pub mod air;
+pub mod choice;
+pub mod defaults;
+pub mod entry;
+pub mod explained;
+pub mod source;

@@ -1,0 +1,6 @@
+//! The time of day, for names of things that are put aside.
+
+/// Now, as `2026-03-10T12:00:00.000Z`.
+pub fn now() -> String {
+    js_sys::Date::new_0().to_iso_string().into()
+}

@@ -1,0 +1,7 @@
+//! Every call to the browser that is not an element of the page.
+
+pub mod clock;
+pub mod dialog;
+pub mod media;
+pub mod page;
+pub mod storage;

@@ -1,0 +1,66 @@
+//! The window and its document: elements by id, focus, address, look, print.
+
+use gloo::utils::{document, document_element, window};
+use wasm_bindgen::JsCast;
+use web_sys::{Element, HtmlElement, ScrollToOptions};
+
+/// The element with this id.
+pub fn element(id: &str) -> Option<Element> {
+    document().get_element_by_id(id)
+}
+
+/// Moves the focus to an element and brings it into sight. `false` when there is none.
+pub fn focus(id: &str) -> bool {
+    match element(id).and_then(|element| element.dyn_into::<HtmlElement>().ok()) {
+        Some(element) => element.focus().is_ok(),
+        None => false,
+    }
+}
+
+/// The element that has the focus now, to give it back later.
+pub fn focused() -> Option<HtmlElement> {
+    document().active_element().and_then(|element| element.dyn_into().ok())
+}
+
+/// Whether an element is still part of the page.
+pub fn is_there(element: &HtmlElement) -> bool {
+    element.is_connected()
+}
+
+/// Shows the top of the page at once.
+pub fn scroll_to_top() {
+    let top = ScrollToOptions::new();
+    top.set_top(0.0);
+    window().scroll_to_with_scroll_to_options(&top);
+}
+
+/// The address after and with the `#`.
+pub fn hash() -> String {
+    window().location().hash().unwrap_or_default()
+}
+
+/// Changes the address after the `#`.
+pub fn set_hash(hash: &str) {
+    // A page inside another document may be forbidden to change its address; everything else still works.
+    window().location().set_hash(hash).ok();
+}
+
+/// The title in the tab.
+pub fn set_title(title: &str) {
+    document().set_title(title);
+}
+
+/// Sets or takes away the look of the whole page.
+pub fn set_look(look: Option<&str>) {
+    let root = document_element();
+    let done = match look {
+        Some(look) => root.set_attribute("data-look", look),
+        None => root.remove_attribute("data-look"),
+    };
+    done.ok();
+}
+
+/// Asks the browser to print.
+pub fn print() {
+    window().print().ok();
+}

@@ -1,0 +1,50 @@
+//! One registered value: what it is, who says so, and a field for the person's own in its place.
+
+use crate::context::{use_hands, use_page};
+use crate::parts::entry::Entry;
+use crate::parts::source::{document, source_mark};
+use crate::ui::figure::{Size, figure};
+use airtally::edit::Edit;
+use airtally::given::GivenId;
+use airtally::house::Field;
+use airtally_words::{format, page as say};
+use yew::prelude::*;
+
+/// Which value.
+#[derive(Clone, PartialEq, Properties)]
+pub struct Props {
+    /// The value.
+    pub id: GivenId,
+}
+
+/// The value.
+#[component]
+pub fn Registered(props: &Props) -> Html {
+    let (page, hands) = (use_page(), use_hands());
+    let id = props.id;
+    let given = id.given();
+    let resolved = page.report.givens().get(id);
+    let shown = format::value(resolved.value, given.unit);
+    let field = Field::Given(id);
+    let own = !page.house.text(field).is_empty();
+    let back = Edit::Set(field, String::new(), given.unit);
+    html! {
+        <>
+            <p>{ figure(&shown.number, shown.unit, Size::Big) }</p>
+            <section class="source">
+                <h3>{ say::SOURCE }</h3>
+                { source_mark(resolved.source) }
+                <cite>{ document(resolved.source) }</cite>
+            </section>
+            <section class="part">
+                <h3>{ say::YOUR_OWN }</h3>
+                <Entry {field} key={given.key} />
+                <p class="small soft">{ say::registered_as(&format::text(given.value, given.unit)) }</p>
+                <p class="marks">{ source_mark(given.source) }{ document(given.source) }</p>
+                if own {
+                    <button type="button" class="button" onclick={hands.editing(back)}>{ say::TAKE_REGISTERED }</button>
+                }
+            </section>
+        </>
+    }
+}

@@ -1,0 +1,54 @@
+//! Everything that wants a look, worst first, each with the way to where it can be mended.
+
+use super::{link, use_visiting};
+use crate::context::{Page, use_page};
+use crate::ui::icon::{Icon, icon};
+use airtally::issue::{Issue, Place, Severity};
+use airtally_words::{issue, label, page as say};
+use yew::prelude::*;
+
+/// How the sheet stands.
+#[derive(Clone, PartialEq, Properties)]
+pub struct Props {
+    /// Beside the page instead of in front of it.
+    pub wide: bool,
+}
+
+/// The list.
+#[component]
+pub fn Issues(props: &Props) -> Html {
+    let page = use_page();
+    let visit = use_visiting(props.wide);
+    if page.issues.is_empty() {
+        return html! { <p>{ say::ALL_CLEAR }</p> };
+    }
+    const WORST_FIRST: [Severity; 4] = [Severity::Stops, Severity::OutsideRule, Severity::Unusual, Severity::Note];
+    html! { <div id="problems">{ for WORST_FIRST.map(|severity| group(&page, severity, &visit)) }</div> }
+}
+
+fn group(page: &Page, severity: Severity, visit: &Callback<Place>) -> Html {
+    let issues: Vec<&Issue> = page.issues.iter().filter(|issue| issue.severity() == severity).collect();
+    if issues.is_empty() {
+        return html! {};
+    }
+    let bad = severity >= Severity::OutsideRule;
+    html! {
+        <section class={if bad { "part problems" } else { "part remarks" }}>
+            <h3>{ label::severity(severity) }</h3>
+            <ul>{ for issues.iter().map(|issue| item(page, issue, bad, visit)) }</ul>
+        </section>
+    }
+}
+
+fn item(page: &Page, issue: &Issue, bad: bool, visit: &Callback<Place>) -> Html {
+    let words = issue::sentence(issue, &page.house);
+    html! {
+        <li>
+            if bad { { icon(Icon::Caution) } }
+            <div>
+                { link(words, issue.place, visit) }
+                if let Some(hint) = issue::hint(issue) { <p class="small soft">{ hint }</p> }
+            </div>
+        </li>
+    }
+}

@@ -1,0 +1,161 @@
+//! The sheet: where one number comes from, one registered value, or everything that wants a look. One dialog for all.
+
+mod given;
+mod issues;
+mod line;
+mod put_in;
+
+use crate::context::{Page, use_desk, use_hands, use_page};
+use crate::desk::{Move, Topic};
+use crate::platform::{dialog, page as window};
+use crate::ui::icon::{Icon, icon};
+use airtally::issue::Place;
+use airtally_words::{formula, given as registered, page as say, room};
+
+use web_sys::{HtmlDialogElement, HtmlElement};
+use yew::prelude::*;
+
+/// How the sheet stands.
+#[derive(Clone, PartialEq, Properties)]
+pub struct Props {
+    /// Beside the page instead of in front of it.
+    pub wide: bool,
+}
+
+/// The sheet.
+#[component]
+pub fn Sheet(props: &Props) -> Html {
+    let (page, desk, hands) = (use_page(), use_desk(), use_hands());
+    let dialog = use_node_ref();
+    let topic = desk.sheet.last().copied();
+    use_dialog(&dialog, topic, props.wide);
+    let close = hands.doing::<()>(|hands| hands.make(Move::CloseSheet));
+    let deeper = desk.sheet.len() > 1;
+    html! {
+        <dialog class="sheet" id="sheet" aria-labelledby="sheet-title" ref={dialog.clone()} oncancel={cancel(&close)}
+            onkeydown={escape(&close)} onclick={outside(&dialog, &close)}>
+            if let Some(topic) = topic {
+                <header class="sheet-top">
+                    if deeper {
+                        <button type="button" class="button-icon" aria-label={say::BACK}
+                            onclick={hands.doing(|hands| hands.make(Move::Back))}>{ icon(Icon::Back) }</button>
+                    }
+                    <h2 id="sheet-title" tabindex="-1">{ title(&page, topic) }</h2>
+                    <button type="button" class="button-icon" aria-label={say::CLOSE_SHEET}
+                        onclick={close.reform(|_: MouseEvent| ())}>{ icon(Icon::Close) }</button>
+                </header>
+                <div class="sheet-body">{ body(topic, props.wide) }</div>
+            }
+        </dialog>
+    }
+}
+
+fn title(page: &Page, topic: Topic) -> String {
+    match topic {
+        Topic::Line(address) => {
+            let title = formula::title(address.formula);
+            address.room.map_or_else(|| title.to_owned(), |id| say::of_room(title, &room::name(&page.house, id)))
+        }
+        Topic::Given(id) => registered::name(id).to_owned(),
+        Topic::Issues => say::to_look_at(page.issues.len()),
+    }
+}
+
+fn body(topic: Topic, wide: bool) -> Html {
+    match topic {
+        Topic::Line(address) => html! { <line::Working {address} {wide} /> },
+        Topic::Given(id) => html! { <given::Registered {id} /> },
+        Topic::Issues => html! { <issues::Issues {wide} /> },
+    }
+}
+
+/// Opens and closes the native dialog, puts the focus on the heading of what is explained, and gives it back at the end.
+#[hook]
+fn use_dialog(dialog: &NodeRef, topic: Option<Topic>, wide: bool) {
+    let opener = use_mut_ref(|| None::<HtmlElement>);
+    let node = dialog.clone();
+    use_effect_with((topic.is_some(), wide), move |(open, wide)| {
+        let Some(element) = node.cast::<HtmlDialogElement>() else { return };
+        if *open {
+            if !element.open() {
+                *opener.borrow_mut() = window::focused();
+            }
+            dialog::open(&element, !*wide);
+        } else if element.open() {
+            dialog::close(&element);
+            if let Some(opener) = opener.take().filter(window::is_there) {
+                opener.focus().ok();
+            }
+        }
+    });
+    use_effect_with(topic, |topic| {
+        if topic.is_some() {
+            window::focus("sheet-title");
+        }
+    });
+    use_sheet_top(dialog, topic);
+}
+
+/// A new explanation begins at its top.
+#[hook]
+fn use_sheet_top(dialog: &NodeRef, topic: Option<Topic>) {
+    let node = dialog.clone();
+    use_effect_with(topic, move |_| {
+        if let Some(element) = node.cast::<HtmlElement>() {
+            element.set_scroll_top(0);
+        }
+    });
+}
+
+/// The browser's own way out of a dialog goes through the desk too.
+fn cancel(close: &Callback<()>) -> Callback<Event> {
+    let close = close.clone();
+    Callback::from(move |event: Event| {
+        event.prevent_default();
+        close.emit(());
+    })
+}
+
+fn escape(close: &Callback<()>) -> Callback<KeyboardEvent> {
+    let close = close.clone();
+    Callback::from(move |event: KeyboardEvent| {
+        if event.key() == "Escape" {
+            event.prevent_default();
+            close.emit(());
+        }
+    })
+}
+
+/// A press beside the sheet puts it away: there the dialog itself is what was pressed.
+fn outside(dialog: &NodeRef, close: &Callback<()>) -> Callback<MouseEvent> {
+    let (dialog, close) = (dialog.clone(), close.clone());
+    Callback::from(move |event: MouseEvent| {
+        let pressed = event.target_dyn_into::<HtmlElement>();
+        if pressed.is_some() && pressed == dialog.cast::<HtmlElement>() {
+            close.emit(());
+        }
+    })
+}
+
+/// A way from the sheet to a place on the page; a sheet in front of the page is put away first.
+#[hook]
+pub fn use_visiting(wide: bool) -> Callback<Place> {
+    let hands = use_hands();
+    Callback::from(move |place: Place| {
+        let stays = wide || matches!(place, Place::Field(airtally::house::Field::Given(_)));
+        if !stays {
+            hands.make(Move::CloseSheet);
+        }
+        hands.make(Move::Visit(place));
+    })
+}
+
+/// A link in the page's own text that leads to a place.
+fn link(words: impl Into<AttrValue>, place: Place, visit: &Callback<Place>) -> Html {
+    let visit = visit.clone();
+    let onclick = Callback::from(move |event: MouseEvent| {
+        event.prevent_default();
+        visit.emit(place);
+    });
+    html! { <a href="#house" {onclick}>{ words.into() }</a> }
+}

@@ -1,0 +1,53 @@
+//! An equation with numbers in the place of its letters.
+
+/// Puts each text in the place of its symbol. `None` when no symbol stands in the equation.
+pub fn put_in(equation: &str, numbers: &[(&str, String)]) -> Option<String> {
+    let mut text = String::with_capacity(equation.len() * 2);
+    let mut found = false;
+    let mut at = 0;
+    while let Some(next) = equation[at..].chars().next() {
+        let rest = &equation[at..];
+        let whole = if next == '(' { 0 } else { word_length(rest) };
+        match number_of(&rest[..whole], numbers) {
+            Some(number) => {
+                text.push_str(number);
+                found = true;
+                at += whole;
+            }
+            None => {
+                let step = whole.max(next.len_utf8());
+                text.push_str(&rest[..step]);
+                at += step;
+            }
+        }
+    }
+    found.then_some(text)
+}
+
+fn number_of<'a>(symbol: &str, numbers: &'a [(&str, String)]) -> Option<&'a str> {
+    numbers.iter().find(|(own, _)| *own == symbol).map(|(_, number)| number.as_str())
+}
+
+/// Letters, digits and underscores that stand together make one symbol.
+fn word_length(text: &str) -> usize {
+    text.find(|letter: char| !(letter.is_alphanumeric() || letter == '_')).unwrap_or(text.len())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::put_in;
+
+    #[test]
+    fn letters_become_numbers_and_the_rest_stays() {
+        let numbers = [("A", "148 m²".to_owned()), ("N", "3".to_owned())];
+        let text = put_in("0.01·A + 7.5·(N + 1)", &numbers);
+        assert_eq!(text.as_deref(), Some("0.01·148 m² + 7.5·(3 + 1)"));
+    }
+
+    #[test]
+    fn part_of_a_longer_symbol_is_left_alone() {
+        let numbers = [("q", "1".to_owned()), ("C_o", "420 ppm".to_owned())];
+        assert_eq!(put_in("C_o + q_min", &numbers).as_deref(), Some("420 ppm + q_min"));
+        assert_eq!(put_in("x + y", &numbers), None);
+    }
+}

@@ -1,0 +1,49 @@
+//! The gap under each door.
+
+use crate::parts::air::air_tag;
+use crate::parts::explained::Explainer;
+use crate::parts::source::source_line;
+use crate::ui::figure::Size;
+use crate::ui::part::{part, row, soft};
+use airtally::given::GivenId;
+use airtally::quantity::Unit;
+use airtally::rules::Air;
+use airtally::transfer::Opening;
+use airtally_words::{format, page as say, room};
+use yew::prelude::*;
+
+/// The part.
+pub fn doors(explainer: &Explainer) -> Html {
+    let page = &explainer.page;
+    let openings = page.report.openings();
+    let Some(first) = openings.first() else { return html! {} };
+    let givens = page.report.givens();
+    let width = givens.measure(GivenId::DoorWidth);
+    let width = format::in_display(width.value(), width.unit(), page.display()).to_string();
+    let pressure = format::text(givens.value(GivenId::TransferPressure), Unit::Pascal);
+    let source = page.report.line(first.area.line).map(|line| line.source);
+    let body = html! {
+        <>
+            <p class="soft small">{ say::doors_note(&width, &pressure) }</p>
+            <ol class="ledger">{ for openings.iter().map(|opening| door_row(explainer, opening)) }</ol>
+            if let Some(source) = source { { source_line(source) } }
+        </>
+    };
+    part(say::DOORS, html! {}, body)
+}
+
+fn door_row(explainer: &Explainer, opening: &Opening) -> Html {
+    let page = &explainer.page;
+    let name = room::name(&page.house, opening.room);
+    let gap = format::small_length(opening.undercut.value, page.display());
+    let area = format::opening(opening.area.value, page.display());
+    let flow = format::flow(opening.flow, page.display()).to_string();
+    let figure = explainer.figure(&say::gap_under(&name), &gap, Size::Row, opening.undercut.line);
+    let free = html! {
+        <div class="row-figures">
+            <span class="nowrap">{ explainer.figure(&say::free_area(&name), &area, Size::Mid, opening.area.line) }{ soft(say::FREE) }</span>
+        </div>
+    };
+    let note = say::through_door(opening.air == Air::Supply, &flow);
+    row(air_tag(opening.air), html! { name.clone() }, html! { note }, figure, Some(free))
+}

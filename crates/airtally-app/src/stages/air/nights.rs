@@ -1,0 +1,61 @@
+//! The air of each bedroom by morning.
+
+use crate::parts::explained::Explainer;
+use crate::parts::source::source_line;
+use crate::ui::figure::Size;
+use crate::ui::gauge::gauge;
+use crate::ui::icon::{Icon, icon};
+use crate::ui::part::{part, row, soft};
+use airtally::co2::{Night, Verdict};
+use airtally::given::GivenId;
+use airtally::quantity::Unit;
+use airtally_words::{format, label, page as say, room};
+use yew::prelude::*;
+
+/// The part.
+pub fn nights(explainer: &Explainer) -> Html {
+    let page = &explainer.page;
+    let nights = page.report.nights();
+    if nights.is_empty() {
+        return part(say::NIGHTS, html! {}, html! { <p class="soft small">{ say::NO_NIGHTS }</p> });
+    }
+    let givens = page.report.givens();
+    let limit = format::text(givens.value(GivenId::Co2Noticeable), Unit::PartPerMillion);
+    let hours = format::text(givens.value(GivenId::NightHours), Unit::Hour);
+    let source = page.report.line(nights[0].morning.line).map(|line| line.source);
+    let body = html! {
+        <>
+            <p class="soft small">{ say::nights_note(&hours, &limit) }</p>
+            <ol class="ledger">{ for nights.iter().map(|night| night_row(explainer, night)) }</ol>
+            if let Some(source) = source { { source_line(source) } }
+        </>
+    };
+    part(say::NIGHTS, html! {}, body)
+}
+
+fn night_row(explainer: &Explainer, night: &Night) -> Html {
+    let page = &explainer.page;
+    let name = room::name(&page.house, night.room);
+    let sign = icon(if night.verdict == Verdict::Fresh { Icon::Fine } else { Icon::Caution });
+    let ppm = format::value(night.morning.value.as_ppm(), Unit::PartPerMillion);
+    let figure = explainer.figure(&say::co2_in(&name), &ppm, Size::Row, night.morning.line);
+    let people = say::sleepers(&format::number(night.sleepers, 1));
+    let note = [&people, " · ", label::verdict(night.verdict)].concat();
+    row(sign, html! { name.clone() }, html! { note }, figure, Some(under(explainer, night, &name)))
+}
+
+fn under(explainer: &Explainer, night: &Night, name: &str) -> Html {
+    let givens = explainer.page.report.givens();
+    let (limit, end) = (givens.value(GivenId::Co2Noticeable), givens.value(GivenId::Co2Unacceptable));
+    let each = format::value(night.per_sleeper.value.as_ls(), Unit::LitrePerSecond);
+    let changes = format::value(night.air_change.value.as_per_hour(), Unit::PerHour);
+    html! {
+        <>
+            { gauge(night.morning.value.as_ppm(), limit, end) }
+            <div class="row-figures">
+                <span class="nowrap">{ explainer.figure(&say::per_sleeper_in(name), &each, Size::Mid, night.per_sleeper.line) }{ soft(say::PER_SLEEPER) }</span>
+                <span class="nowrap">{ explainer.figure(&say::changes_in(name), &changes, Size::Mid, night.air_change.line) }{ soft(say::AIR_CHANGES) }</span>
+            </div>
+        </>
+    }
+}

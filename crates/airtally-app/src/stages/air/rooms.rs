@@ -1,0 +1,44 @@
+//! Which room gets what.
+
+use crate::context::Page;
+use crate::parts::air::air_tag;
+use crate::parts::explained::Explainer;
+use crate::ui::figure::{Size, figure};
+use crate::ui::part::{row, row_sum};
+use airtally::quantity::Flow;
+use airtally::rules::{Air, Level};
+use airtally::shares::Share;
+use airtally_words::{format, page as say, room};
+use yew::prelude::*;
+
+/// The rooms of one side and what they come to.
+pub fn ledger(explainer: &Explainer, level: Level, air: Air) -> Html {
+    let page = &explainer.page;
+    let shares = page.report.shares().at(level);
+    let side = shares.side(air);
+    if side.is_empty() {
+        return html! { <p class="soft">{ say::no_side(air == Air::Supply) }</p> };
+    }
+    let sum = format::flow(shares.total, page.display());
+    html! {
+        <ol class="ledger">
+            { for side.iter().map(|share| share_row(explainer, share, air)) }
+            { row_sum(say::in_all(air == Air::Supply), figure(&sum.number, sum.unit, Size::Row)) }
+        </ol>
+    }
+}
+
+fn share_row(explainer: &Explainer, share: &Share, air: Air) -> Html {
+    let page = &explainer.page;
+    let name = room::name(&page.house, share.room);
+    let shown = format::flow(share.flow, page.display());
+    let figure = explainer.figure(&say::air_of(air == Air::Supply, &name), &shown, Size::Row, share.line);
+    row(air_tag(air), html! { name }, html! { note(page, share) }, figure, None)
+}
+
+fn note(page: &Page, share: &Share) -> String {
+    if share.minimum > Flow::ZERO {
+        return say::at_least(&format::flow(share.minimum, page.display()).to_string());
+    }
+    say::NO_MINIMUM.to_owned()
+}

@@ -1,0 +1,69 @@
+//! One room's run: its tubes, the reason for their number, speeds against limits, and the length to cut.
+
+use crate::parts::air::air_tag;
+use crate::parts::explained::Explainer;
+use crate::ui::figure::Size;
+use crate::ui::gauge::gauge;
+use crate::ui::part::{row as ledger_row, soft};
+use crate::ui::tally::tally;
+use airtally::quantity::Velocity;
+use airtally::rules::{Air, Level};
+use airtally::runs::Run;
+use airtally::working::Traced;
+use airtally_words::format::{self, Shown};
+use airtally_words::{label, page as say, room};
+use yew::prelude::*;
+
+/// The row.
+pub fn row(explainer: &Explainer, run: &Run) -> Html {
+    let name = room::name(&explainer.page.house, run.room);
+    let count = run.tubes.value;
+    let shown = Shown { number: format::count(count), unit: "" };
+    let figure = html! {
+        <span class="row-tally">
+            { tally(count, count, say::tubes(count)) }
+            { explainer.figure(&say::tubes_to(&name, run.air == Air::Supply), &shown, Size::Row, run.tubes.line) }
+        </span>
+    };
+    let mark = [label::air_letter(run.air), &run.mark.to_string()].concat();
+    let note = html! { say::run_note(&mark, label::why(run.why)) };
+    ledger_row(air_tag(run.air), html! { name.clone() }, note, figure, Some(under(explainer, run, &name)))
+}
+
+fn under(explainer: &Explainer, run: &Run, name: &str) -> Html {
+    html! {
+        <>
+            { speed(explainer, Level::Normal, run.speed_normal, run.limit_normal, run, name) }
+            { speed(explainer, Level::Boost, run.speed_boost, run.limit_boost, run, name) }
+            { cut(explainer, run, name) }
+        </>
+    }
+}
+
+fn speed(explainer: &Explainer, level: Level, speed: Traced<Velocity>, limit: Velocity, run: &Run, name: &str) -> Html {
+    let display = explainer.page.display();
+    let shown = format::velocity(speed.value, display);
+    let most = say::limit(&format::velocity(limit, display).to_string());
+    let end = run.limit_boost.max(run.limit_normal).max(run.speed_boost.value).max(run.speed_normal.value);
+    let spoken = say::speed_at(label::level(level), name);
+    html! {
+        <div class="speed">
+            <span class="soft small">{ label::level(level) }</span>
+            { explainer.figure(&spoken, &shown, Size::Mid, speed.line) }
+            <span class="soft small">{ most }</span>
+            { gauge(speed.value.as_ms(), limit.as_ms(), end.as_ms()) }
+        </div>
+    }
+}
+
+fn cut(explainer: &Explainer, run: &Run, name: &str) -> Html {
+    match run.cut {
+        Some(cut) => {
+            let shown = format::length(cut.value, explainer.page.display());
+            html! {
+                <p class="speed-cut">{ explainer.figure(&say::cut_for(name), &shown, Size::Mid, cut.line) }{ soft(say::CUT_EACH) }</p>
+            }
+        }
+        None => html! { <p>{ soft(say::NO_LENGTH) }</p> },
+    }
+}

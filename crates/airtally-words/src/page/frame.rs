@@ -1,0 +1,96 @@
+//! Words of the frame: top line, menu, dock, remarks.
+
+use super::counted;
+
+/// Skips the frame.
+pub const SKIP: &str = "Skip to the page";
+/// A house without a name.
+pub const NO_NAME: &str = "A house without a name";
+/// The list of units in the top line.
+pub const UNITS: &str = "Units of flow";
+/// The list of units on the page of the house.
+pub const UNITS_SHOWN: &str = "Units shown and set";
+/// The list of looks.
+pub const LOOK: &str = "Look";
+/// A look.
+pub const LOOK_DEVICE: &str = "As device";
+/// A look.
+pub const LOOK_LIGHT: &str = "Light";
+/// A look.
+pub const LOOK_DARK: &str = "Dark";
+/// A look.
+pub const LOOK_SUN: &str = "Sunlight";
+/// Takes the last change back.
+pub const UNDO: &str = "Undo";
+/// Makes it again.
+pub const REDO: &str = "Redo";
+/// Opens the menu.
+pub const MENU: &str = "Menu";
+/// Begins anew.
+pub const NEW_HOUSE: &str = "Start a new house";
+/// Said after it.
+pub const NEW_HOUSE_BEGUN: &str = "A new house. The one before can come back.";
+/// Said after an example was opened.
+pub const EXAMPLE_OPENED: &str = "An invented example is open.";
+/// Prints.
+pub const PRINT: &str = "Print this page";
+/// Puts a remark away.
+pub const UNDERSTOOD: &str = "Understood";
+/// The stages together.
+pub const STAGES: &str = "Stages";
+/// The strip over the stages.
+pub const BALANCE: &str = "Balance of air";
+/// Between two totals that agree.
+pub const EQUALS: &str = "equals";
+/// Between two totals that do not.
+pub const IS_NOT: &str = "is not";
+/// No air is shared out yet.
+pub const NOTHING_TO_BALANCE: &str = "No air shared out yet";
+/// The device refused to keep the house.
+pub const NOT_KEPT: &str =
+    "This device does not keep what you type: its storage is full or switched off for this page.";
+
+/// Opens an example.
+pub fn example(title: &str) -> String {
+    ["Open the example ", title].concat()
+}
+
+/// The name of a stage, by its place.
+pub const fn stage(at: usize) -> &'static str {
+    match at {
+        0 => "House",
+        1 => "Air",
+        2 => "Tubes",
+        _ => "Steps",
+    }
+}
+
+/// The title of the tab.
+pub fn tab(stage: &str, house: &str) -> String {
+    let house = if house.trim().is_empty() { "airtally" } else { house.trim() };
+    [stage, " · ", house].concat()
+}
+
+/// How much wants a look.
+pub fn to_look_at(count: usize) -> String {
+    match count {
+        0 => "Nothing to look at".to_owned(),
+        count => [&count.to_string(), " to look at"].concat(),
+    }
+}
+
+/// A kept text could not be read.
+pub fn put_aside(aside: &str, detail: &str) -> String {
+    ["What was kept on this device could not be read, so it was put aside as “", aside, "”, unchanged. ", detail]
+        .concat()
+}
+
+/// A room was taken away.
+pub fn room_removed(name: &str) -> String {
+    [name, " removed"].concat()
+}
+
+/// So many rooms.
+pub fn rooms(count: usize) -> String {
+    counted(count, "room", "rooms")
+}
