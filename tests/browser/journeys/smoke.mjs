@@ -7,8 +7,9 @@ export const provokes = /TrustedHTML|trusted-types/;
 
 export default async function ({ person, page }) {
   await person.opens();
+  await person.presses("Start my house");
   await person.types("Name of the house", "Larkfield");
-  await person.sees("The air of Larkfield.");
+  await person.sees("Larkfield");
 
   const markup = await page.evaluate(() => {
     try {
