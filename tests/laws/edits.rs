@@ -81,3 +81,14 @@ proptest! {
         }
     }
 }
+
+#[test]
+fn no_number_is_used_twice_even_when_all_are_used_up() {
+    let mut house = Edit::AddRoom(RoomKind::Hall).apply(&House::new());
+    house.next_room = u32::MAX;
+    let id = house.rooms[0].id;
+    for edit in [Edit::AddRoom(RoomKind::Wc), Edit::DuplicateRoom(id), Edit::AddRoom(RoomKind::Wc)] {
+        house = edit.apply(&house);
+    }
+    assert_eq!(house.rooms.len(), 1);
+}

@@ -80,13 +80,13 @@ fn put<K: Copy + PartialEq>(entries: &mut Vec<(K, Entry)>, key: K, text: &str, u
 
 fn add(house: &mut House, kind: RoomKind) {
     let storey = house.rooms.last().map_or(0, |room| room.storey);
-    let id = next_id(house);
+    let Some(id) = next_id(house) else { return };
     house.rooms.push(Room { id, kind, name: String::new(), storey, open: None, entries: Vec::new() });
 }
 
 fn duplicate(house: &mut House, id: RoomId) {
     let Some(at) = house.rooms.iter().position(|room| room.id == id) else { return };
-    let id = next_id(house);
+    let Some(id) = next_id(house) else { return };
     let copy = Room { id, name: String::new(), ..house.rooms[at].clone() };
     house.rooms.insert(at + 1, copy);
 }
@@ -111,10 +111,10 @@ fn with_room(house: &mut House, id: RoomId, change: impl FnOnce(&mut Room)) {
     }
 }
 
-fn next_id(house: &mut House) -> RoomId {
-    let id = RoomId(house.next_room);
-    house.next_room = house.next_room.saturating_add(1);
-    id
+/// The next number; `None` when all are used up, for none is ever used twice.
+fn next_id(house: &mut House) -> Option<RoomId> {
+    let next = house.next_room.checked_add(1)?;
+    Some(RoomId(std::mem::replace(&mut house.next_room, next)))
 }
 
 /// A house with what it was before. Houses are shared, not copied, so a long history is cheap.
