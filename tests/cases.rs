@@ -19,4 +19,25 @@ macro_rules! topics {
     };
 }
 
-topics!(adf, ashrae, bad_input, balance, canada, co2, din, irc, shares, transfer, tubes);
+topics!(
+    adf,
+    ashrae,
+    ashrae_editions,
+    bad_input,
+    balance,
+    canada,
+    co2,
+    din,
+    en16798,
+    france,
+    imc,
+    irc,
+    ireland,
+    nbc,
+    netherlands,
+    passive,
+    shares,
+    transfer,
+    tubes,
+    washington
+);

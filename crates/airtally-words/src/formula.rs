@@ -9,6 +9,7 @@ pub use symbol::{meaning, symbol_meaning};
 
 use airtally::formula::Formula as F;
 
+#[allow(clippy::too_many_lines, reason = "one line for each equation")]
 /// What an equation works out.
 pub const fn title(formula: F) -> &'static str {
     match formula {
@@ -20,6 +21,8 @@ pub const fn title(formula: F) -> &'static str {
         F::AshraePeople => "Total rate with more people than bedrooms + 1",
         F::BlowerDoorFlow => "Air flow of the blower-door test at 50 Pa",
         F::AshraeInfiltration => "Air that comes in through leaks",
+        F::AshraeNormalisedLeakage => "Normalised leakage of the house",
+        F::AshraeInfiltration2013 => "Air that comes in through leaks",
         F::AshraeCapped => "Air through leaks, as much as may count",
         F::AshraeFan => "Rate of the fans after the infiltration credit",
         F::KitchenAirChanges => "Kitchen exhaust by air changes",
@@ -32,6 +35,16 @@ pub const fn title(formula: F) -> &'static str {
         F::AdfWhole => "Whole-dwelling rate: the larger of the two",
         F::DinNominal => "Nominal air flow by floor area",
         F::CanadaRoomCount => "Rate by counting rooms",
+        F::ConstantAndPeople => "Rate by people, with a part that is always there",
+        F::AreaRate => "Rate by floor area",
+        F::Larger => "The larger of the two",
+        F::SharedAreas => "Rate of living areas that share one system",
+        F::RoomsTable => "Total from the table by main rooms",
+        F::BedroomsTable => "Capacity from the table by bedrooms",
+        F::FloorVolume => "Volume that counts",
+        F::PassiveMaximum => "Maximum level, raised where the air change is too low",
+        F::WashingtonRate => "Whole-house rate by the equation",
+        F::WashingtonQuality => "Rate by kind of system",
         F::PersonRate => "Rate by people",
         F::LevelShare => "A level as a share of another",
         F::RoomMinimum => "Least air of this room",
@@ -65,6 +78,7 @@ pub const fn title(formula: F) -> &'static str {
     }
 }
 
+#[allow(clippy::too_many_lines, reason = "one line for each equation")]
 /// How an equation is written. A subscript follows `_`.
 pub const fn notation(formula: F) -> &'static str {
     match formula {
@@ -76,6 +90,8 @@ pub const fn notation(formula: F) -> &'static str {
         F::AshraePeople => "Q = Q_tot + b·P_extra",
         F::BlowerDoorFlow => "Q_50 = V·ACH_50 / 60 in cfm, / 3.6 in L/s",
         F::AshraeInfiltration => "Q_inf = 0.052·Q_50·wsf·(H / H_r)^0.4",
+        F::AshraeNormalisedLeakage => "NL = 1000·3.81·10⁻⁴·Q_50 / A·(H / H_r)^0.4",
+        F::AshraeInfiltration2013 => "Q_inf = NL·wsf·A / 7.3 in cfm",
         F::AshraeCapped => "Q_inf = smaller of Q_inf and cap·Q_tot",
         F::AshraeFan => "Q_fan = Q_tot − φ·Q_inf·A_ext",
         F::KitchenAirChanges => "q = n·V, V = A·h",
@@ -88,8 +104,18 @@ pub const fn notation(formula: F) -> &'static str {
         F::AdfWhole => "Q = larger of Q_table and Q_area",
         F::DinNominal => "q_NL = a_2·A² + a_1·A + a_0",
         F::CanadaRoomCount => "Q = 10·n_10 + 5·n_5",
+        F::ConstantAndPeople => "q = c + P·q_P",
+        F::AreaRate => "q = a·A, a by category",
+        F::Larger => "q = larger of q_1 and q_2",
+        F::SharedAreas => "q = larger of q_max and s·Σq",
+        F::RoomsTable => "q = table(n)",
+        F::BedroomsTable => "q_min to q_max = table(N)",
+        F::FloorVolume => "V = A·h",
+        F::PassiveMaximum => "larger of q and n·V / f",
+        F::WashingtonRate => "Q_r = a·A + b·(N + 1), not below least",
+        F::WashingtonQuality => "Q_v = C·Q_r",
         F::PersonRate => "q = P·q_P",
-        F::LevelShare => "q = f·T, or f·q_NL",
+        F::LevelShare => "q = f·T, f·q_NL or f·q_max",
         F::RoomMinimum => "q as stated",
         F::SumOfRooms => "q = Σq",
         F::LevelTotal => "T = largest of W, ΣS, ΣE, f·T, T_lower",

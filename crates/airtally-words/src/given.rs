@@ -100,6 +100,27 @@ pub const fn name(id: G) -> &'static str {
         G::OwnExhaustGermany => "Distance of the intake from the house's own exhaust, Germany",
         G::OwnExhaustCanada => "Distance of the intake from the house's own exhaust, Canada",
         G::NoticeDays => "Days until building control is told the measured flows, England",
+        G::WashingtonQuality => {
+            "Factor of the kind of system: 1 balanced and distributed, 1.25 one of both, 1.5 neither"
+        }
+        G::EnCategory => "Category, 1 to 4",
+        G::PassivePerson => "Outdoor air for each person, passive house",
+        G::PassiveKitchen => "Extract of a kitchen at the maximum level",
+        G::PassiveBathroom => "Extract of a bathroom at the maximum level",
+        G::PassiveOther => "Extract of a WC, utility room or store at the maximum level",
+        G::PassiveStandard => "Standard level as a share of the maximum",
+        G::PassiveBasic => "Basic level as a share of the maximum",
+        G::PassiveChanges => "Least air change at the standard level",
+        G::NbcLeast1 => "Least capacity with 1 bedroom",
+        G::NbcMost1 => "Most capacity with 1 bedroom",
+        G::NbcLeast2 => "Least capacity with 2 bedrooms",
+        G::NbcMost2 => "Most capacity with 2 bedrooms",
+        G::NbcLeast3 => "Least capacity with 3 bedrooms",
+        G::NbcMost3 => "Most capacity with 3 bedrooms",
+        G::NbcLeast4 => "Least capacity with 4 bedrooms",
+        G::NbcMost4 => "Most capacity with 4 bedrooms",
+        G::NbcLeast5 => "Least capacity with 5 bedrooms",
+        G::NbcMost5 => "Most capacity with 5 bedrooms",
     }
 }
 

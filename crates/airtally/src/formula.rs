@@ -19,6 +19,10 @@ pub enum Formula {
     BlowerDoorFlow,
     /// Q_inf = 0.052·Q_50·wsf·(H/H_r)^0.4.
     AshraeInfiltration,
+    /// NL = 1000·(ELA/A)·(H/H_r)^0.4, ELA = 3.81·10⁻⁴·Q_50.
+    AshraeNormalisedLeakage,
+    /// Q_inf = NL·wsf·A/7.3.
+    AshraeInfiltration2013,
     /// Q_inf = min(Q_inf, cap·Q_tot).
     AshraeCapped,
     /// Q_fan = Q_tot − φ·Q_inf·A_ext.
@@ -43,6 +47,26 @@ pub enum Formula {
     DinNominal,
     /// Q = 10·n₁₀ + 5·n₅, rooms counted.
     CanadaRoomCount,
+    /// q = c + q_P·P.
+    ConstantAndPeople,
+    /// q = a·A.
+    AreaRate,
+    /// The larger of two.
+    Larger,
+    /// q = max(q_max, s·Σq), Netherlands.
+    SharedAreas,
+    /// Cell of a table by main rooms.
+    RoomsTable,
+    /// Cell of a table by bedrooms, with a least and a most.
+    BedroomsTable,
+    /// V = A·h.
+    FloorVolume,
+    /// q_max = max(q, n·V/f), passive house.
+    PassiveMaximum,
+    /// Q_r = max(a·A + b·(N + 1), least), Washington.
+    WashingtonRate,
+    /// Q_v = C·Q_r, Washington.
+    WashingtonQuality,
     /// Persons × rate.
     PersonRate,
     /// A level as a share of another.

@@ -12,7 +12,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-const ALL: [F; 50] = [
+const ALL: [F; 62] = [
     F::FloorArea,
     F::Volume,
     F::Stated,
@@ -21,6 +21,8 @@ const ALL: [F; 50] = [
     F::AshraePeople,
     F::BlowerDoorFlow,
     F::AshraeInfiltration,
+    F::AshraeNormalisedLeakage,
+    F::AshraeInfiltration2013,
     F::AshraeCapped,
     F::AshraeFan,
     F::KitchenAirChanges,
@@ -33,6 +35,16 @@ const ALL: [F; 50] = [
     F::AdfWhole,
     F::DinNominal,
     F::CanadaRoomCount,
+    F::ConstantAndPeople,
+    F::AreaRate,
+    F::Larger,
+    F::SharedAreas,
+    F::RoomsTable,
+    F::BedroomsTable,
+    F::FloorVolume,
+    F::PassiveMaximum,
+    F::WashingtonRate,
+    F::WashingtonQuality,
     F::PersonRate,
     F::LevelShare,
     F::RoomMinimum,

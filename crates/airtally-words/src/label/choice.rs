@@ -15,6 +15,16 @@ pub const fn rules(rules: RuleSet) -> &'static str {
         RuleSet::Irc2018 => "USA · IRC 2018",
         RuleSet::Irc2015 => "USA · IRC 2015",
         RuleSet::Canada => "Canada · CAN/CSA-F326 room count",
+        RuleSet::Ireland2019 => "Ireland · TGD F 2019",
+        RuleSet::Netherlands2012 => "Netherlands · Bouwbesluit 2012",
+        RuleSet::France1982 => "France · order of 24 March 1982",
+        RuleSet::En16798 => "Europe · EN 16798-1:2019",
+        RuleSet::PassiveHouse => "Passive house criteria",
+        RuleSet::Ashrae2013 => "USA · ASHRAE 62.2, 2013",
+        RuleSet::Ashrae2010 => "USA · ASHRAE 62.2, 2010",
+        RuleSet::Washington2021 => "USA · Washington State 2021",
+        RuleSet::Imc => "USA · IMC",
+        RuleSet::CanadaNbc => "Canada · NBC bedroom table",
     }
 }
 
@@ -24,12 +34,22 @@ pub const fn rules_short(rules: RuleSet) -> &'static str {
         RuleSet::Adf2021 => "England 2021",
         RuleSet::Din2019 => "DIN 2019",
         RuleSet::Din2009 => "DIN 2009",
-        RuleSet::Ashrae2016 => "ASHRAE 62.2",
+        RuleSet::Ashrae2016 => "62.2 of 2016 on",
         RuleSet::Irc2024 => "IRC 2024",
         RuleSet::Irc2021 => "IRC 2021",
         RuleSet::Irc2018 => "IRC 2018",
         RuleSet::Irc2015 => "IRC 2015",
         RuleSet::Canada => "Canada F326",
+        RuleSet::Ireland2019 => "Ireland 2019",
+        RuleSet::Netherlands2012 => "Netherlands",
+        RuleSet::France1982 => "France 1982",
+        RuleSet::En16798 => "EN 16798-1",
+        RuleSet::PassiveHouse => "Passive house",
+        RuleSet::Ashrae2013 => "62.2 of 2013",
+        RuleSet::Ashrae2010 => "62.2 of 2010",
+        RuleSet::Washington2021 => "Washington",
+        RuleSet::Imc => "IMC",
+        RuleSet::CanadaNbc => "Canada NBC",
     }
 }
 

@@ -222,12 +222,10 @@ impl Text<'_> {
         let total = self.shown(1);
         match self.house.choices.rules {
             RuleSet::Adf2021 => format!("Read {terminals}: {total} together, none below its design flow"),
-            RuleSet::Ashrae2016 | RuleSet::Irc2015 | RuleSet::Irc2018 | RuleSet::Irc2021 | RuleSet::Irc2024 => {
+            rules if rules.is_american() => {
                 format!("Read {terminals}: {total} together or more, each close to its design")
             }
-            RuleSet::Din2009 | RuleSet::Din2019 | RuleSet::Canada => {
-                format!("Read {terminals}: {total} together, each within {} of its design", self.shown(2))
-            }
+            _ => format!("Read {terminals}: {total} together, each within {} of its design", self.shown(2)),
         }
     }
 

@@ -39,3 +39,12 @@ pub static OWN_EXHAUST_US: Source = Source::published("IRC", "2018–2024; 2015 
 pub static OWN_EXHAUST_GERMANY: Source = Source { document: "VDI 6022", edition: "", clause: "and habit", ..PRACTICE };
 pub static OWN_EXHAUST_CANADA: Source = Source::memory("NBC", "", "9.32.3.13").doubted();
 pub static NOTICE: Source = Source::memory("Building Regulations, England", "", "regulation 44");
+pub static WASHINGTON_QUALITY: Source =
+    Source::published("IRC 2021, Washington State amendment", "WAC 51-51", "M1505.4.3, coefficient");
+pub static EN_CATEGORY: Source = Source::memory("EN 16798-1", "2019", "annex B, category II as default");
+pub static PASSIVE_PERSON: Source =
+    Source::published("Passive house criteria", "", "30 m³/h a person, 20 … 30 accepted");
+pub static PASSIVE_WET: Source = Source::memory("Passive house criteria", "", "extract at the maximum level").doubted();
+pub static PASSIVE_LEVELS: Source = Source::memory("Passive house criteria", "", "operating levels").doubted();
+pub static PASSIVE_CHANGES: Source = Source::memory("Passive house criteria", "", "average air change");
+pub static NBC_TABLE: Source = Source::memory("NBC", "2010 and 2015", "9.32.3.3").doubted();

@@ -37,7 +37,7 @@ const fn given(
 use GivenId as G;
 use Unit as U;
 
-static TABLE: [Given; 94] = [
+static TABLE: [Given; 113] = [
     // Steps an installer can set
     given(G::StepCubicMetres, "step.m3h", 5.0, U::CubicMetrePerHour, (0.5, 25.0), &PRACTICE),
     given(G::StepLitres, "step.ls", 1.0, U::LitrePerSecond, (0.1, 10.0), &PRACTICE),
@@ -142,4 +142,24 @@ static TABLE: [Given; 94] = [
     given(G::TerminalTolerance, "site.tolerance.terminal", 0.1, U::Ratio, (0.02, 0.3), &PRACTICE),
     given(G::TotalTolerance, "site.tolerance.total", 0.05, U::Ratio, (0.01, 0.2), &PRACTICE),
     given(G::NoticeDays, "site.notice.days", 5.0, U::Day, (1.0, 60.0), &NOTICE),
+    // Further rule sets
+    given(G::WashingtonQuality, "washington.quality", 1.0, U::Ratio, (1.0, 1.5), &WASHINGTON_QUALITY),
+    given(G::EnCategory, "en16798.category", 2.0, U::Count, (1.0, 4.0), &EN_CATEGORY),
+    given(G::PassivePerson, "passive.person", 30.0, U::CubicMetrePerHour, (20.0, 60.0), &PASSIVE_PERSON),
+    given(G::PassiveKitchen, "passive.kitchen", 60.0, U::CubicMetrePerHour, (0.0, 200.0), &PASSIVE_WET),
+    given(G::PassiveBathroom, "passive.bathroom", 40.0, U::CubicMetrePerHour, (0.0, 200.0), &PASSIVE_WET),
+    given(G::PassiveOther, "passive.other", 20.0, U::CubicMetrePerHour, (0.0, 200.0), &PASSIVE_WET),
+    given(G::PassiveStandard, "passive.standard", 0.77, U::Ratio, (0.3, 1.0), &PASSIVE_LEVELS),
+    given(G::PassiveBasic, "passive.basic", 0.54, U::Ratio, (0.3, 1.0), &PASSIVE_LEVELS),
+    given(G::PassiveChanges, "passive.changes", 0.3, U::PerHour, (0.1, 1.0), &PASSIVE_CHANGES),
+    given(G::NbcLeast1, "nbc.1.least", 16.0, U::LitrePerSecond, (1.0, 200.0), &NBC_TABLE),
+    given(G::NbcMost1, "nbc.1.most", 24.0, U::LitrePerSecond, (1.0, 200.0), &NBC_TABLE),
+    given(G::NbcLeast2, "nbc.2.least", 18.0, U::LitrePerSecond, (1.0, 200.0), &NBC_TABLE),
+    given(G::NbcMost2, "nbc.2.most", 28.0, U::LitrePerSecond, (1.0, 200.0), &NBC_TABLE),
+    given(G::NbcLeast3, "nbc.3.least", 22.0, U::LitrePerSecond, (1.0, 200.0), &NBC_TABLE),
+    given(G::NbcMost3, "nbc.3.most", 32.0, U::LitrePerSecond, (1.0, 200.0), &NBC_TABLE),
+    given(G::NbcLeast4, "nbc.4.least", 26.0, U::LitrePerSecond, (1.0, 200.0), &NBC_TABLE),
+    given(G::NbcMost4, "nbc.4.most", 38.0, U::LitrePerSecond, (1.0, 200.0), &NBC_TABLE),
+    given(G::NbcLeast5, "nbc.5.least", 30.0, U::LitrePerSecond, (1.0, 200.0), &NBC_TABLE),
+    given(G::NbcMost5, "nbc.5.most", 45.0, U::LitrePerSecond, (1.0, 200.0), &NBC_TABLE),
 ];

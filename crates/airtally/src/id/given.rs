@@ -191,4 +191,42 @@ pub enum GivenId {
     TotalTolerance,
     /// Days until building control is told the measured flows, England.
     NoticeDays,
+    /// Washington coefficient: 1 balanced and distributed, 1.25 one of the two, 1.5 neither.
+    WashingtonQuality,
+    /// Category of EN 16798-1, 1 to 4.
+    EnCategory,
+    /// Outdoor air per person.
+    PassivePerson,
+    /// Kitchen extract at the maximum level.
+    PassiveKitchen,
+    /// Bathroom extract at the maximum level.
+    PassiveBathroom,
+    /// WC, utility or store extract at the maximum level.
+    PassiveOther,
+    /// Standard level as a share of the maximum.
+    PassiveStandard,
+    /// Basic level as a share of the maximum.
+    PassiveBasic,
+    /// Least air change at the standard level.
+    PassiveChanges,
+    /// Least normal capacity with 1 bedroom.
+    NbcLeast1,
+    /// Most normal capacity with 1 bedroom.
+    NbcMost1,
+    /// Least normal capacity with 2 bedrooms.
+    NbcLeast2,
+    /// Most normal capacity with 2 bedrooms.
+    NbcMost2,
+    /// Least normal capacity with 3 bedrooms.
+    NbcLeast3,
+    /// Most normal capacity with 3 bedrooms.
+    NbcMost3,
+    /// Least normal capacity with 4 bedrooms.
+    NbcLeast4,
+    /// Most normal capacity with 4 bedrooms.
+    NbcMost4,
+    /// Least normal capacity with 5 bedrooms.
+    NbcLeast5,
+    /// Most normal capacity with 5 bedrooms.
+    NbcMost5,
 }

@@ -63,7 +63,7 @@ fn by_bedrooms(count: u32) -> f64 {
 }
 
 /// Table 1.2: minimum high rate of a continuous extract, L/s.
-const fn high_rate(kind: RoomKind) -> Option<f64> {
+pub const fn high_rate(kind: RoomKind) -> Option<f64> {
     match kind {
         RoomKind::Kitchen | RoomKind::LivingKitchen => Some(13.0),
         RoomKind::Utility | RoomKind::Bathroom => Some(8.0),
@@ -73,4 +73,4 @@ const fn high_rate(kind: RoomKind) -> Option<f64> {
 }
 
 /// Weight of a drawn room that the table does not name: as its smallest entry.
-const LEAST_WEIGHT: f64 = 6.0;
+pub const LEAST_WEIGHT: f64 = 6.0;

@@ -34,6 +34,7 @@ impl<'a> Brief<'a> {
             supply_source: &PRACTICE,
             extract: Vec::new(),
             extract_source: &PRACTICE,
+            most: None,
             boost: Follows::Stated,
             away: Follows::Stated,
         };

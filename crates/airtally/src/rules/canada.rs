@@ -62,7 +62,8 @@ fn base_flow(room: &RoomFacts, main: Option<RoomId>) -> Option<f64> {
     }
 }
 
-fn local_exhaust(brief: &mut Brief) {
+/// Kitchens and bathrooms, all day or on demand.
+pub fn local_exhaust(brief: &mut Brief) {
     let wet = brief.facts.choices.wet.unwrap_or(WetRooms::Continuous);
     let draw = brief.facts.choices.kitchen.unwrap_or(KitchenDraw::System);
     let (level, kitchen, bath) = match wet {

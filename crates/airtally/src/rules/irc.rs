@@ -1,13 +1,14 @@
-//! US International Residential Code 2015, 2018, 2021 and 2024: table or equation, run-time factors, 30 % credit.
+//! US International Residential Code 2015, 2018, 2021 and 2024, and International Mechanical Code: table or equation,
+//! run-time factors, 30 % credit.
 //!
 //! Calculated in ft² and cfm, the units of the print.
 
 use super::brief::flow;
+use super::local::{self, Kitchen, LocalExhaust};
 use super::table::{between, row};
-use super::{Air, Brief, Follows, Level};
+use super::{Brief, Level};
 use crate::formula::Formula;
-use crate::given::GivenId;
-use crate::house::{Credit, HouseField, KitchenDraw, RoomKind, Table, WetRooms};
+use crate::house::{Credit, HouseField, KitchenDraw, RoomKind, Table};
 use crate::issue::{Condition, Trouble};
 use crate::quantity::Unit::{CubicFootPerMinute as CFM, Percent, Ratio, SquareFoot};
 use crate::source::Source;
@@ -15,56 +16,86 @@ use crate::working::{LineId, Origin, Term};
 
 /// What differs between editions.
 pub struct Edition {
-    rate: Source,
-    run_time: Source,
-    local: Source,
+    table: Option<Source>,
+    run_time: Option<Source>,
+    local: LocalExhaust,
     equation: Option<Source>,
     credit: Option<Source>,
 }
 
+static LOCAL_2015: Source = Source::published("IRC", "2015", "M1507.4");
+static LOCAL_2018: Source = Source::published("IRC", "2018", "M1505.4.4");
+static LOCAL_2021: Source = Source::published("IRC", "2021", "M1505.4.4");
+static LOCAL_2024: Source = Source::published("IRC", "2024", "M1505.5");
+
+/// Bathrooms and toilet rooms 20 or 50 cfm, kitchens 25 or 100 cfm: the same in every edition.
+pub const fn printed_in(source: &'static Source) -> LocalExhaust {
+    LocalExhaust {
+        unit: CFM,
+        bath: (20.0, 50.0),
+        counts_wc: true,
+        kitchen: Kitchen::Rates(25.0, 100.0),
+        draw: KitchenDraw::System,
+        baths: source,
+        kitchens: source,
+    }
+}
+
 /// 2015: the table alone, no credit.
 pub static IRC_2015: Edition = Edition {
-    rate: Source::published("IRC", "2015", "table M1507.3.3(1)"),
-    run_time: Source::published("IRC", "2015", "table M1507.3.3(2)"),
-    local: Source::published("IRC", "2015", "M1507.4"),
+    table: Some(Source::published("IRC", "2015", "table M1507.3.3(1)")),
+    run_time: Some(Source::published("IRC", "2015", "table M1507.3.3(2)")),
+    local: printed_in(&LOCAL_2015),
     equation: None,
     credit: None,
 };
 
 /// 2018: table or equation, no credit.
 pub static IRC_2018: Edition = Edition {
-    rate: Source::published("IRC", "2018", "table M1505.4.3(1)"),
-    run_time: Source::published("IRC", "2018", "table M1505.4.3(2)"),
-    local: Source::published("IRC", "2018", "M1505.4.4"),
+    table: Some(Source::published("IRC", "2018", "table M1505.4.3(1)")),
+    run_time: Some(Source::published("IRC", "2018", "table M1505.4.3(2)")),
+    local: printed_in(&LOCAL_2018),
     equation: Some(Source::published("IRC", "2018", "M1505.4.3, equation 15-1")),
     credit: None,
 };
 
 /// 2021: table or equation, 30 % credit.
 pub static IRC_2021: Edition = Edition {
-    rate: Source::published("IRC", "2021", "table M1505.4.3(1)"),
-    run_time: Source::published("IRC", "2021", "table M1505.4.3(2)"),
-    local: Source::published("IRC", "2021", "M1505.4.4"),
+    table: Some(Source::published("IRC", "2021", "table M1505.4.3(1)")),
+    run_time: Some(Source::published("IRC", "2021", "table M1505.4.3(2)")),
+    local: printed_in(&LOCAL_2021),
     equation: Some(Source::published("IRC", "2021", "M1505.4.3, equation 15-1")),
     credit: Some(Source::published("IRC", "2021", "M1505.4.3, exception 1")),
 };
 
 /// 2024: as 2021, with local exhaust in M1505.5.
 pub static IRC_2024: Edition = Edition {
-    rate: Source::published("IRC", "2024", "table M1505.4.3(1)"),
-    run_time: Source::published("IRC", "2024", "table M1505.4.3(2)"),
-    local: Source::published("IRC", "2024", "M1505.5"),
+    table: Some(Source::published("IRC", "2024", "table M1505.4.3(1)")),
+    run_time: Some(Source::published("IRC", "2024", "table M1505.4.3(2)")),
+    local: printed_in(&LOCAL_2024),
     equation: Some(Source::published("IRC", "2024", "M1505.4.3, equation 15-1")),
     credit: Some(Source::published("IRC", "2024", "M1505.4.3, exception")),
+};
+
+static LOCAL_IMC: Source = Source::published("IMC", "2021 and later", "table 403.3.2.3");
+
+/// International Mechanical Code: the equation alone; it may cycle, at least 1 h in every 4 h with the same average.
+pub static IMC: Edition = Edition {
+    table: None,
+    run_time: None,
+    local: printed_in(&LOCAL_IMC),
+    equation: Some(Source::published("IMC", "2021 and later", "403.3.2")),
+    credit: Some(Source::published("IMC", "2021 and later; earlier editions not seen", "403.3.2, 30 % reduction")),
 };
 
 /// What this edition asks of the house.
 pub fn ask(brief: &mut Brief, edition: &'static Edition) {
     let table = table_rate(brief, edition);
     let equation = equation_rate(brief, edition);
-    let (chosen, other) = match (brief.facts.choices.table.unwrap_or(Table::Table), equation) {
-        (Table::Equation, Some(equation)) => (equation, Some(table)),
-        (_, other) => (table, other),
+    let (chosen, other) = match (brief.facts.choices.table.unwrap_or(Table::Table), table, equation) {
+        (Table::Equation, table, Some(equation)) | (_, table @ None, Some(equation)) => (equation, table),
+        (_, Some(table), equation) => (table, equation),
+        (_, None, None) => return,
     };
     if let Some(other) = other {
         brief.alternative(other.formula, flow(other.cfm, CFM), other.line);
@@ -72,7 +103,7 @@ pub fn ask(brief: &mut Brief, edition: &'static Edition) {
     let rate = credited(brief, edition, chosen);
     let rate = with_run_time(brief, edition, rate);
     brief.whole(Level::Normal, flow(rate.cfm, CFM), rate.line);
-    local_exhaust(brief, edition);
+    local::ask(brief, &edition.local);
     brief.split_supply_by_kind();
     brief.say(Trouble::NoAwayRate);
 }
@@ -91,11 +122,11 @@ impl Rate {
 }
 
 /// Upper edges of the table's rows, ft².
-const ROWS: [f64; 5] = [1500.0, 3000.0, 4500.0, 6000.0, 7500.0];
+pub const ROWS: [f64; 5] = [1500.0, 3000.0, 4500.0, 6000.0, 7500.0];
 /// Upper edges of its columns, bedrooms.
-const COLUMNS: [f64; 4] = [1.0, 3.0, 5.0, 7.0];
+pub const COLUMNS: [f64; 4] = [1.0, 3.0, 5.0, 7.0];
 /// The table in cfm.
-const TABLE: [[f64; 5]; 6] = [
+pub const TABLE: [[f64; 5]; 6] = [
     [30.0, 45.0, 60.0, 75.0, 90.0],
     [45.0, 60.0, 75.0, 90.0, 105.0],
     [60.0, 75.0, 90.0, 105.0, 120.0],
@@ -104,7 +135,8 @@ const TABLE: [[f64; 5]; 6] = [
     [105.0, 120.0, 135.0, 150.0, 165.0],
 ];
 
-fn table_rate(brief: &mut Brief, edition: &'static Edition) -> Rate {
+fn table_rate(brief: &mut Brief, edition: &'static Edition) -> Option<Rate> {
+    let source = edition.table.as_ref()?;
     let (area, area_term) = brief.floor_area(SquareFoot);
     let (bedrooms, bedrooms_term) = brief.bedrooms();
     let at = row(area, &ROWS);
@@ -114,8 +146,8 @@ fn table_rate(brief: &mut Brief, edition: &'static Edition) -> Rate {
         brief.say(Trouble::BetweenRows { area });
     }
     let terms = [area_term, bedrooms_term];
-    let line = brief.working.record(Formula::IrcTable, (cfm, CFM), &edition.rate, &terms);
-    Rate { cfm, formula: Formula::IrcTable, line }
+    let line = brief.working.record(Formula::IrcTable, (cfm, CFM), source, &terms);
+    Some(Rate { cfm, formula: Formula::IrcTable, line })
 }
 
 fn equation_rate(brief: &mut Brief, edition: &'static Edition) -> Option<Rate> {
@@ -172,7 +204,8 @@ fn credit_source(brief: &Brief, edition: &'static Edition) -> Result<&'static So
 const RUN_TIME: [(f64, f64); 6] = [(25.0, 4.0), (33.0, 3.0), (50.0, 2.0), (66.0, 1.5), (75.0, 1.3), (100.0, 1.0)];
 
 fn with_run_time(brief: &mut Brief, edition: &'static Edition, rate: Rate) -> Rate {
-    let Some(share) = brief.facts.run_time.filter(|share| *share < 100.0) else { return rate };
+    let share = brief.facts.run_time.filter(|share| *share < 100.0);
+    let (Some(share), Some(source)) = (share, &edition.run_time) else { return rate };
     let Some(factor) = between(share, &RUN_TIME) else {
         brief.say_at(HouseField::RunTime, Trouble::RunTimeNotAllowed { min: RUN_TIME[0].0 });
         return rate;
@@ -181,37 +214,8 @@ fn with_run_time(brief: &mut Brief, edition: &'static Edition, rate: Rate) -> Ra
     let terms = [
         rate.term(),
         Term::new("t", share, Percent, Origin::Typed(crate::house::Field::House(HouseField::RunTime))),
-        Term::new("f", factor, Ratio, Origin::Printed(&edition.run_time)),
+        Term::new("f", factor, Ratio, Origin::Printed(source)),
     ];
-    let line = brief.working.record(Formula::IrcRunTime, (cfm, CFM), &edition.run_time, &terms);
+    let line = brief.working.record(Formula::IrcRunTime, (cfm, CFM), source, &terms);
     Rate { cfm, formula: Formula::IrcRunTime, line }
-}
-
-/// Continuous and on-demand exhaust in cfm.
-const BATH: (f64, f64) = (20.0, 50.0);
-const KITCHEN: (f64, f64) = (25.0, 100.0);
-
-fn local_exhaust(brief: &mut Brief, edition: &'static Edition) {
-    let wet = brief.facts.choices.wet.unwrap_or(WetRooms::Continuous);
-    let draw = brief.facts.choices.kitchen.unwrap_or(KitchenDraw::System);
-    let pick = |(continuous, on_demand): (f64, f64)| match wet {
-        WetRooms::Continuous => (Level::Normal, continuous),
-        WetRooms::OnDemand => (Level::Boost, on_demand),
-    };
-    for room in brief.facts.drawn() {
-        let (level, cfm) = match room.kind {
-            RoomKind::Bathroom | RoomKind::Wc => pick(BATH),
-            kind if kind.is_kitchen() && draw == KitchenDraw::System => pick(KITCHEN),
-            _ => continue,
-        };
-        brief.room((room.id, Air::Extract), level, (cfm, CFM), &edition.local);
-    }
-    brief.split_extract(&edition.local, |room| match room.kind {
-        kind if kind.is_kitchen() && draw == KitchenDraw::System => pick(KITCHEN).1,
-        RoomKind::Bathroom | RoomKind::Wc => pick(BATH).1,
-        _ => BATH.0,
-    });
-    if wet == WetRooms::Continuous {
-        brief.demand.boost = Follows::Share(GivenId::BoostShare);
-    }
 }

@@ -9,8 +9,16 @@ pub mod balance;
 mod brief;
 mod canada;
 mod din;
+mod en16798;
+mod france;
 mod irc;
+mod ireland;
+mod local;
+mod nbc;
+mod netherlands;
+mod passive;
 mod table;
+mod washington;
 
 pub use crate::id::{Air, Level, RuleSet};
 pub use brief::Brief;
@@ -91,6 +99,8 @@ pub struct Demand {
     pub extract: Vec<Weight>,
     /// Who says how extract is split.
     pub extract_source: &'static Source,
+    /// The most the rule allows at normal, where it names a limit.
+    pub most: Option<Flow>,
     /// How boost follows.
     pub boost: Follows,
     /// How away follows.
@@ -102,7 +112,9 @@ impl Demand {
     pub fn of(rules: RuleSet, facts: &Facts, givens: &Givens, working: &mut Working, issues: &mut Vec<Issue>) -> Self {
         let mut brief = Brief::new(facts, givens, working, issues);
         match rules {
-            RuleSet::Ashrae2016 => ashrae::ask(&mut brief),
+            RuleSet::Ashrae2010 => ashrae::ask(&mut brief, &ashrae::ASHRAE_2010),
+            RuleSet::Ashrae2013 => ashrae::ask(&mut brief, &ashrae::ASHRAE_2013),
+            RuleSet::Ashrae2016 => ashrae::ask(&mut brief, &ashrae::ASHRAE_2016),
             RuleSet::Irc2015 => irc::ask(&mut brief, &irc::IRC_2015),
             RuleSet::Irc2018 => irc::ask(&mut brief, &irc::IRC_2018),
             RuleSet::Irc2021 => irc::ask(&mut brief, &irc::IRC_2021),
@@ -111,6 +123,14 @@ impl Demand {
             RuleSet::Din2009 => din::ask(&mut brief, &din::DIN_2009),
             RuleSet::Din2019 => din::ask(&mut brief, &din::DIN_2019),
             RuleSet::Canada => canada::ask(&mut brief),
+            RuleSet::CanadaNbc => nbc::ask(&mut brief),
+            RuleSet::Ireland2019 => ireland::ask(&mut brief),
+            RuleSet::Netherlands2012 => netherlands::ask(&mut brief),
+            RuleSet::France1982 => france::ask(&mut brief),
+            RuleSet::En16798 => en16798::ask(&mut brief),
+            RuleSet::PassiveHouse => passive::ask(&mut brief),
+            RuleSet::Washington2021 => washington::ask(&mut brief),
+            RuleSet::Imc => irc::ask(&mut brief, &irc::IMC),
         }
         brief.demand
     }

@@ -5,7 +5,7 @@ use super::place::Home;
 use super::{Number, NumberName as N, StepKey, StepRule as R, part_of_flow};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
-use crate::rules::{Air, Level, RuleSet};
+use crate::rules::{Air, Level};
 use crate::source::{PRACTICE, Source};
 
 static READ_ENGLAND: Source =
@@ -45,9 +45,9 @@ pub(super) fn measure(making: &mut Making) {
 fn reading_source(making: &Making) -> &'static Source {
     match making.home {
         Home::England => &READ_ENGLAND,
-        Home::UnitedStates if making.parts.facts.choices.rules == RuleSet::Ashrae2016 => &READ_ASHRAE,
+        Home::UnitedStates if making.parts.facts.choices.rules.is_ashrae() => &READ_ASHRAE,
         Home::UnitedStates => &READ_IRC,
-        Home::Germany | Home::Canada => making.parts.givens.get(G::TerminalTolerance).source,
+        Home::Germany | Home::Canada | Home::Elsewhere => making.parts.givens.get(G::TerminalTolerance).source,
     }
 }
 
@@ -67,6 +67,6 @@ pub(super) fn hand_over(making: &mut Making) {
     match making.home {
         Home::England => making.step_by(R::HandOverPapers, G::NoticeDays, [making.given(N::Wait, G::NoticeDays)]),
         Home::UnitedStates => making.step(R::HandOverPapers, &LABELS_IRC, []),
-        Home::Germany | Home::Canada => making.step(R::HandOverPapers, &PRACTICE, []),
+        Home::Germany | Home::Canada | Home::Elsewhere => making.step(R::HandOverPapers, &PRACTICE, []),
     }
 }

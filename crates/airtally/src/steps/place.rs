@@ -9,6 +9,7 @@ pub(super) enum Home {
     UnitedStates,
     Germany,
     Canada,
+    Elsewhere,
 }
 
 impl Home {
@@ -16,10 +17,9 @@ impl Home {
         match rules {
             RuleSet::Adf2021 => Self::England,
             RuleSet::Din2009 | RuleSet::Din2019 => Self::Germany,
-            RuleSet::Canada => Self::Canada,
-            RuleSet::Ashrae2016 | RuleSet::Irc2015 | RuleSet::Irc2018 | RuleSet::Irc2021 | RuleSet::Irc2024 => {
-                Self::UnitedStates
-            }
+            RuleSet::Canada | RuleSet::CanadaNbc => Self::Canada,
+            rules if rules.is_american() => Self::UnitedStates,
+            _ => Self::Elsewhere,
         }
     }
 }

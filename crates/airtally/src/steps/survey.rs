@@ -63,7 +63,7 @@ fn ask_open_flues(making: &mut Making) {
         Home::England if kitchen => {
             making.step_by(R::AskOpenFlues, G::FlueKitchen, [making.given(N::Flow, G::FlueKitchen)]);
         }
-        Home::England => making.step(R::AskOpenFlues, &PRACTICE, []),
+        Home::England | Home::Elsewhere => making.step(R::AskOpenFlues, &PRACTICE, []),
         Home::UnitedStates => making.step(R::AskOpenFlues, &FLUE_ASHRAE, []),
     }
 }
@@ -94,7 +94,7 @@ fn list_crossings(making: &mut Making) {
     let source = match making.home {
         Home::UnitedStates => &FIRE_IRC,
         Home::England => &FIRE_ENGLAND,
-        Home::Germany | Home::Canada => &PRACTICE,
+        Home::Germany | Home::Canada | Home::Elsewhere => &PRACTICE,
     };
     let numbers = [making.count(N::Count, walls), making.count(N::Count, floors.unsigned_abs() as usize)];
     making.step(R::ListCrossings, source, numbers);
@@ -115,7 +115,7 @@ fn place_intake(making: &mut Making) {
         Home::UnitedStates => Some(G::OwnExhaustFeet),
         Home::Germany => Some(G::OwnExhaustGermany),
         Home::Canada => Some(G::OwnExhaustCanada),
-        Home::England => None,
+        Home::England | Home::Elsewhere => None,
     };
     let speed = Velocity::of(making.parts.givens.measure(G::FaceSpeed)).unwrap_or(Velocity::ZERO);
     let area = grille_area(making.total_flow(Level::Boost), speed);
