@@ -1,7 +1,7 @@
 //! Canada: National Building Code 9.32.3.3, principal system by bedrooms. Calculated in L/s.
 
 use super::brief::flow;
-use super::{Brief, Level, canada};
+use super::{Brief, Follows, Level, canada};
 use crate::formula::Formula;
 use crate::given::GivenId;
 use crate::issue::Trouble;
@@ -21,7 +21,9 @@ pub fn ask(brief: &mut Brief) {
     let (bedrooms, bedrooms_term) = brief.bedrooms();
     let Some((least, most)) = TABLE.get(bedrooms as usize - 1) else {
         brief.say(Trouble::BeyondTable { most: TABLE.len() as u32 });
-        return canada::ask(brief);
+        canada::ask(brief);
+        brief.demand.away = Follows::Stated;
+        return brief.say(Trouble::NoAwayRate);
     };
     let rate = brief.givens.get(*least);
     let terms = [bedrooms_term, brief.givens.term("q_min", *least), brief.givens.term("q_max", *most)];
