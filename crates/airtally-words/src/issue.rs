@@ -45,6 +45,7 @@ pub fn sentence(issue: &Issue, house: &House) -> String {
             "The rule names no lower rate for an empty house; away is the same as normal.".to_owned()
         }
         Trouble::StepsRaiseTotal { level, by } => steps_raise_total(level, by, display),
+        Trouble::AboveMost { total, most } => above_most(total, most, display),
         Trouble::BoostFallsShort { gets, needs } => boost_falls_short(&place, gets, needs, display),
         Trouble::ManyTubes { count } => format!("{place}: {} tubes to one room are a lot.", format::count(count)),
         Trouble::StuffyNight { ppm, limit } => stuffy_night(&place, ppm, limit),
@@ -95,6 +96,12 @@ fn run_time(min: f64) -> String {
 fn steps_raise_total(level: Level, by: f64, display: Display) -> String {
     let (level, by) = (label::level(level).to_lowercase(), format::flow(Flow::from_m3h(by), display));
     format!("At {level}, minimums and whole steps together make the total {by} more than the rule asks.")
+}
+
+fn above_most(total: f64, most: f64, display: Display) -> String {
+    let shown = |m3h| format::flow(Flow::from_m3h(m3h), display);
+    let (total, most) = (shown(total), shown(most));
+    format!("At normal {total} are set, and the rule allows {most} at most.")
 }
 
 fn boost_falls_short(place: &str, gets: f64, needs: f64, display: Display) -> String {

@@ -142,6 +142,13 @@ pub enum Trouble {
         /// How much more, m³/h.
         by: f64,
     },
+    /// More air at normal than the rule allows.
+    AboveMost {
+        /// What is set, m³/h.
+        total: f64,
+        /// The most the rule allows, m³/h.
+        most: f64,
+    },
     /// With valves set at normal this room stays below its minimum at boost.
     BoostFallsShort {
         /// What it gets, m³/h.
@@ -203,6 +210,7 @@ impl Trouble {
             | T::CreditRefused(_)
             | T::OpenKitchenContinuous
             | T::NeverServed
+            | T::AboveMost { .. }
             | T::BoostFallsShort { .. } => Severity::OutsideRule,
             T::SeldomRight { .. }
             | T::LongName { .. }
@@ -241,6 +249,7 @@ impl Trouble {
             T::OpenKitchenContinuous => "open-kitchen-continuous",
             T::NoAwayRate => "no-away-rate",
             T::StepsRaiseTotal { .. } => "steps-raise-total",
+            T::AboveMost { .. } => "above-most",
             T::BoostFallsShort { .. } => "boost-falls-short",
             T::ManyTubes { .. } => "many-tubes",
             T::StuffyNight { .. } => "stuffy-night",

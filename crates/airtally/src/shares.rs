@@ -94,6 +94,10 @@ impl Shares {
         let boost = sharing.level(Level::Boost, Some(&normal));
         let away = sharing.away(&normal);
         check(facts, &normal, &boost, step, issues);
+        if let Some(most) = demand.most.filter(|most| normal.total > *most) {
+            let (total, most) = (normal.total.as_m3h(), most.as_m3h());
+            issues.push(Issue::new(Place::House, Trouble::AboveMost { total, most }));
+        }
         Self { step, unit, levels: [away, normal, boost] }
     }
 

@@ -29,6 +29,9 @@ pub fn hint(issue: &Issue) -> Option<String> {
         Trouble::OpenKitchenContinuous => "A hood of its own to outdoors is the usual way.",
         Trouble::NoAwayRate => return None,
         Trouble::StepsRaiseTotal { .. } => "A smaller step of the terminals brings it closer.",
+        Trouble::AboveMost { .. } => {
+            "A smaller system or another method of the rule may apply; ask the local authority."
+        }
         Trouble::BoostFallsShort { .. } => "Set its valve for boost, or raise boost as a whole.",
         Trouble::ManyTubes { .. } => "A wider tube or a second terminal may serve better.",
         Trouble::StuffyNight { .. } => "Give it more supply air, or leave the door open at night.",

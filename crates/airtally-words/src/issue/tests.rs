@@ -125,6 +125,7 @@ fn troubles() -> Vec<Trouble> {
         Trouble::RunTimeNotAllowed { min: 25.0 },
         Trouble::OpenKitchenContinuous,
         Trouble::NoAwayRate,
+        Trouble::AboveMost { total: 180.0, most: 115.2 },
         Trouble::BoostFallsShort { gets: 20.0, needs: 28.8 },
         Trouble::ManyTubes { count: 6 },
         Trouble::StuffyNight { ppm: 1340.2, limit: 1000.0 },
