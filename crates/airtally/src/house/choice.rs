@@ -24,6 +24,21 @@ pub struct Choices {
     pub tube: TubeSize,
 }
 
+/// A choice by name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Choice {
+    /// How wet rooms get their exhaust.
+    Wet,
+    /// Who exhausts the kitchen.
+    Kitchen,
+    /// Printed table or equation.
+    Table,
+    /// Which print of a standard.
+    Print,
+    /// Whether a credit is claimed.
+    Credit,
+}
+
 /// Units of display and of the steps an installer can set.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Display {

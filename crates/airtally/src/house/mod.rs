@@ -5,7 +5,7 @@ mod field;
 mod room;
 
 pub use crate::id::{Field, HouseField, RoomField, RoomId};
-pub use choice::{Choices, Credit, Display, KitchenDraw, Print, Table, TubeSize, WetRooms};
+pub use choice::{Choice, Choices, Credit, Display, KitchenDraw, Print, Table, TubeSize, WetRooms};
 pub use field::NAME_FITS;
 pub use room::{Role, Room, RoomKind};
 

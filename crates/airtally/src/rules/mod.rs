@@ -11,6 +11,7 @@ mod canada;
 mod din;
 mod en16798;
 mod france;
+mod inputs;
 mod irc;
 mod ireland;
 mod local;
@@ -22,6 +23,7 @@ mod washington;
 
 pub use crate::id::{Air, Level, RuleSet};
 pub use brief::Brief;
+pub use inputs::Inputs;
 
 use crate::facts::Facts;
 use crate::formula::Formula;

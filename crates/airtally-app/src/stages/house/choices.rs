@@ -3,58 +3,9 @@
 use crate::context::{Hands, Page};
 use crate::parts::choice::{choosing, options};
 use crate::ui::select::select;
-use airtally::house::{Choices, Credit, HouseField, KitchenDraw, Print, Table, WetRooms};
-use airtally::rules::RuleSet;
+use airtally::house::{Choice, Choices, Credit, KitchenDraw, Print, Table, WetRooms};
 use airtally_words::{label, page as say};
 use yew::prelude::*;
-
-/// A choice that can matter.
-#[derive(Clone, Copy, PartialEq, Eq)]
-pub enum Choice {
-    /// A credit the rule offers.
-    Credit,
-    /// Printed table or equation.
-    Table,
-    /// Printed coefficients.
-    Print,
-    /// How wet rooms get their exhaust.
-    Wet,
-    /// Who exhausts the kitchen.
-    Kitchen,
-}
-
-/// What is asked.
-pub struct Ask {
-    /// Values about the house.
-    pub fields: Vec<HouseField>,
-    /// Choices.
-    pub choices: Vec<Choice>,
-}
-
-/// What matters under the chosen rule set.
-pub fn asked(page: &Page) -> Ask {
-    let chosen = &page.house.choices;
-    let (extra, choices): (&[HouseField], &[Choice]) = match chosen.rules {
-        RuleSet::Ashrae2016 => (
-            if chosen.credit == Credit::Claimed { &WITH_CREDIT } else { &[HouseField::People] },
-            &[Choice::Wet, Choice::Kitchen, Choice::Table, Choice::Print, Choice::Credit],
-        ),
-        RuleSet::Irc2015 => (&[HouseField::RunTime], &[Choice::Wet, Choice::Kitchen]),
-        RuleSet::Irc2018 => (&[HouseField::RunTime], &[Choice::Wet, Choice::Kitchen, Choice::Table]),
-        RuleSet::Irc2021 | RuleSet::Irc2024 => {
-            (&[HouseField::RunTime], &[Choice::Wet, Choice::Kitchen, Choice::Table, Choice::Credit])
-        }
-        RuleSet::Canada => (&[], &[Choice::Wet, Choice::Kitchen]),
-        RuleSet::Din2009 | RuleSet::Din2019 => (&[HouseField::People], &[]),
-        RuleSet::Adf2021 => (&[], &[]),
-    };
-    let mut fields = vec![HouseField::FloorArea, HouseField::Ceiling];
-    fields.extend_from_slice(extra);
-    Ask { fields, choices: choices.to_vec() }
-}
-
-const WITH_CREDIT: [HouseField; 4] =
-    [HouseField::People, HouseField::Ach50, HouseField::EnvelopeHeight, HouseField::WeatherFactor];
 
 /// The lists of these choices.
 pub fn choice_fields(page: &Page, hands: &Hands, choices: &[Choice]) -> Vec<Html> {

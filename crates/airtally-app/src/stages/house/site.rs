@@ -1,11 +1,13 @@
 //! The house itself: its name, the rule set, the units, and what is known of it as a whole.
 
-use super::choices::{Ask, asked, choice_fields};
+use super::choices::choice_fields;
 use crate::context::{use_hands, use_page};
+use crate::desk::field_id;
 use crate::frame::top::unit_chips;
 use crate::parts::choice::rules_select;
 use crate::parts::entry::Entry;
 use airtally::house::{Field, HouseField};
+use airtally::rules::Inputs;
 use airtally_words::page as say;
 use yew::prelude::*;
 
@@ -13,7 +15,8 @@ use yew::prelude::*;
 #[component]
 pub fn Site() -> Html {
     let (page, hands) = (use_page(), use_hands());
-    let Ask { fields, choices } = asked(&page);
+    let Inputs { fields, choices } = Inputs::of(&page.house.choices);
+    let always = [HouseField::FloorArea, HouseField::Ceiling].map(Field::House);
     html! {
         <section class="part">
             <h2>{ say::HOUSE_ITSELF }</h2>
@@ -24,8 +27,8 @@ pub fn Site() -> Html {
                     <p class="field-label" aria-hidden="true">{ say::UNITS_SHOWN }</p>
                     <div class="entry">{ unit_chips(&page, &hands) }</div>
                 </div>
-                { for fields.iter().map(|field: &HouseField| html! { <Entry key={field.id()} field={Field::House(*field)} /> }) }
-                { for choice_fields(&page, &hands, &choices) }
+                { for always.iter().chain(fields).map(|field| html! { <Entry key={field_id(*field)} field={*field} /> }) }
+                { for choice_fields(&page, &hands, choices) }
             </div>
         </section>
     }
