@@ -23,7 +23,7 @@ pub fn App() -> Html {
     let house = Shared(Rc::clone(document.house()));
     let shown = use_memo(house.clone(), |house| Page::of(Rc::clone(&house.0)));
     let wide = use_wide();
-    let open = Shared(Rc::new((*desk).clone()));
+    let open = Shared(use_memo((*desk).clone(), Desk::clone));
 
     use_address(desk.stage, &hands);
     use_keeping(Rc::clone(&house.0), &hands);

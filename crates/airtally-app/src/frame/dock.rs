@@ -49,7 +49,8 @@ fn balance(page: &Shared<Page>, desk: &Desk, hands: &Hands) -> Html {
                         <span class="aloud">{ if off { say::IS_NOT } else { say::EQUALS } }</span>
                     </span>
                     <b>{ outward.number }</b>{ air_tag(Air::Extract) }
-                    <small class="soft">{ outward.unit }{ level(desk.level) }</small>
+                    <small class="soft">{ outward.unit }</small>
+                    { level(desk.level) }
                 </p>
             } else {
                 <p class="balance-sum">{ say::NOTHING_TO_BALANCE }</p>
@@ -62,21 +63,17 @@ fn balance(page: &Shared<Page>, desk: &Desk, hands: &Hands) -> Html {
 fn level(level: Level) -> Html {
     match level {
         Level::Normal => html! {},
-        level => html! { <>{ " · " }{ label::level(level) }</> },
+        level => html! { <span class="soft">{ label::level(level) }</span> },
     }
 }
 
 fn to_look_at(count: usize, hands: &Hands) -> Html {
     let clear = count == 0;
-    let hands = hands.clone();
-    let onclick = Callback::from(move |event: MouseEvent| {
-        event.prevent_default();
-        hands.make(Move::Explain(Topic::Issues));
-    });
+    let onclick = hands.doing(|hands| hands.make(Move::Explain(Topic::Issues)));
     html! {
-        <a class={classes!("to-look-at", clear.then_some("is-clear"))} href="#problems" role="button" aria-haspopup="dialog" {onclick}>
-            { icon(if clear { Icon::Fine } else { Icon::Caution }) }{ say::to_look_at(count) }
-        </a>
+        <button type="button" class={classes!("to-look-at", clear.then_some("is-clear"))} aria-haspopup="dialog" {onclick}>
+            { icon(if clear { Icon::Fine } else { Icon::Caution }) }<span>{ say::to_look_at(count) }</span>
+        </button>
     }
 }
 

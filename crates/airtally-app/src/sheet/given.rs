@@ -2,7 +2,7 @@
 
 use crate::context::{use_hands, use_page};
 use crate::parts::entry::Entry;
-use crate::parts::source::{document, source_mark};
+use crate::parts::source::{document, source_line, source_mark};
 use crate::ui::figure::{Size, figure};
 use airtally::edit::Edit;
 use airtally::given::GivenId;
@@ -39,9 +39,9 @@ pub fn Registered(props: &Props) -> Html {
             <section class="part">
                 <h3>{ say::YOUR_OWN }</h3>
                 <Entry {field} key={given.key} />
-                <p class="small soft">{ say::registered_as(&format::text(given.value, given.unit)) }</p>
-                <p class="marks">{ source_mark(given.source) }{ document(given.source) }</p>
                 if own {
+                    <p class="small soft">{ say::registered_as(&format::text(given.value, given.unit)) }</p>
+                    { source_line(given.source) }
                     <button type="button" class="button" onclick={hands.editing(back)}>{ say::TAKE_REGISTERED }</button>
                 }
             </section>

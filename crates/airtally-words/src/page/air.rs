@@ -17,8 +17,6 @@ pub const SET_SUPPLY: &str = "Supply, set";
 pub const SET_EXTRACT: &str = "Extract, set";
 /// What can be set.
 pub const STEP: &str = "In steps of";
-/// A room that no rule gives a minimum.
-pub const NO_MINIMUM: &str = "no minimum of its own";
 /// Over the bedrooms.
 pub const NIGHTS: &str = "Air by morning";
 /// No bedroom that can be worked out.
@@ -29,8 +27,6 @@ pub const PER_SLEEPER: &str = " a sleeper";
 pub const AIR_CHANGES: &str = " air changes";
 /// Over the doors.
 pub const DOORS: &str = "Under the doors";
-/// Beside an area.
-pub const FREE: &str = " free area";
 /// Over other readings.
 pub const READINGS: &str = "Also legal under this rule set";
 /// Below it.
@@ -38,7 +34,8 @@ pub const READINGS_NOTE: &str = "The rule set can be read in more than one way. 
 /// Over the rule sets.
 pub const CODES: &str = "The same house under every rule set";
 /// Below it.
-pub const CODES_NOTE: &str = "What each asks for in all, before rounding to whole steps. Press one to choose it.";
+pub const CODES_NOTE: &str =
+    "What each asks for in all, before rounding to whole steps. Press one to choose it. All in ";
 /// Beside the chosen one.
 pub const YOURS: &str = "yours";
 /// On to the next stage.
@@ -103,19 +100,14 @@ pub fn doors_note(width: &str, pressure: &str) -> String {
     ["Gap under each shut door of ", width, ", so that the air of boost can cross at ", pressure, "."].concat()
 }
 
-/// Which way air passes a door.
-pub fn through_door(out: bool, flow: &str) -> String {
-    [flow, if out { " must get out" } else { " must get in" }].concat()
+/// Which way air passes a door, and the free area it takes.
+pub fn through_door(out: bool, flow: &str, area: &str) -> String {
+    [flow, if out { " out" } else { " in" }, " · ", area, " free"].concat()
 }
 
 /// Read out before a number.
 pub fn gap_under(room: &str) -> String {
     ["Gap under the door of ", room].concat()
-}
-
-/// Read out before a number.
-pub fn free_area(room: &str) -> String {
-    ["Free area of the opening of ", room].concat()
 }
 
 /// A sentence's start inside another sentence.

@@ -8,6 +8,8 @@ use crate::ui::chips::chips;
 use crate::ui::figure::{Size, figure};
 use airtally::rules::Level;
 use airtally::shares::LevelShares;
+use airtally::source::{Source, Standing};
+use airtally::working::{LineId, Origin};
 use airtally_words::{format, label, page as say};
 use yew::prelude::*;
 
@@ -40,7 +42,7 @@ fn levels(hands: &Hands, level: Level) -> Html {
 
 fn why(page: &Page, shares: &LevelShares) -> Html {
     let Some((first, margin)) = shares.margin() else { return html! {} };
-    let source = page.report.line(first.line).map(|line| line.source);
+    let source = says(page, first.line);
     let second =
         shares.asked.get(1).zip(margin).map(|(second, margin)| {
             say::margin(label::asks(second.by), &format::flow(margin, page.display()).to_string())
@@ -54,6 +56,18 @@ fn why(page: &Page, shares: &LevelShares) -> Html {
             if let Some(source) = source { { source_line(source) } }
         </>
     }
+}
+
+/// Who says so: where a line only picks the largest of others or adds them up, the line it picked.
+fn says(page: &Page, line: LineId) -> Option<&'static Source> {
+    let found = page.report.line(line)?;
+    if found.source.standing != Standing::Arithmetic {
+        return Some(found.source);
+    }
+    let terms = page.report.terms(line);
+    let picked = terms.iter().filter(|term| term.value == found.value && term.unit == found.unit);
+    let below = picked.filter_map(|term| if let Origin::Line(below) = term.origin { Some(below) } else { None }).next();
+    below.map_or(Some(found.source), |below| says(page, below))
 }
 
 fn totals(explainer: &Explainer, shares: &LevelShares) -> Html {

@@ -39,7 +39,7 @@ pub fn codes(page: &Page, hands: &Hands) -> Html {
     let head = |level: Level| html! { <th scope="col" class="number">{ label::level(level) }</th> };
     let body = html! {
         <>
-            <p class="soft small">{ say::CODES_NOTE }</p>
+            <p class="soft small">{ say::CODES_NOTE }{ page.display().flow().symbol() }{ "." }</p>
             <table class="codes">
                 <caption class="aloud">{ say::CODES }</caption>
                 <thead><tr><th scope="col">{ say::RULES }</th>{ for Level::ALL.map(head) }</tr></thead>
@@ -56,7 +56,7 @@ fn code_row(page: &Page, hands: &Hands, code: &CodeTotals) -> Html {
     let cell = |(level, flow): (Level, airtally::quantity::Flow)| {
         let shown = format::flow(flow, page.display());
         html! {
-            <td class="number" data-label={label::level(level)}>{ figure(&shown.number, shown.unit, Size::Mid) }</td>
+            <td class="number" data-label={label::level(level)}>{ figure(&shown.number, "", Size::Mid) }</td>
         }
     };
     html! {
@@ -64,7 +64,7 @@ fn code_row(page: &Page, hands: &Hands, code: &CodeTotals) -> Html {
             <th scope="row">
                 <button type="button" class="button-quiet" aria-pressed={chosen.to_string()}
                     onclick={hands.editing(Edit::Choose(choices))}>{ label::rules_short(code.rules) }</button>
-                if chosen { <span class="small">{ say::YOURS }</span> }
+                if chosen { <span class="small">{ " " }{ say::YOURS }</span> }
             </th>
             { for Level::ALL.into_iter().zip(code.required).map(cell) }
         </tr>

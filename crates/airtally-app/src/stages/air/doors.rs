@@ -4,7 +4,7 @@ use crate::parts::air::air_tag;
 use crate::parts::explained::Explainer;
 use crate::parts::source::source_line;
 use crate::ui::figure::Size;
-use crate::ui::part::{part, row, soft};
+use crate::ui::part::{part, row};
 use airtally::given::GivenId;
 use airtally::quantity::Unit;
 use airtally::rules::Air;
@@ -36,14 +36,9 @@ fn door_row(explainer: &Explainer, opening: &Opening) -> Html {
     let page = &explainer.page;
     let name = room::name(&page.house, opening.room);
     let gap = format::small_length(opening.undercut.value, page.display());
-    let area = format::opening(opening.area.value, page.display());
+    let area = format::opening(opening.area.value, page.display()).to_string();
     let flow = format::flow(opening.flow, page.display()).to_string();
     let figure = explainer.figure(&say::gap_under(&name), &gap, Size::Row, opening.undercut.line);
-    let free = html! {
-        <div class="row-figures">
-            <span class="nowrap">{ explainer.figure(&say::free_area(&name), &area, Size::Mid, opening.area.line) }{ soft(say::FREE) }</span>
-        </div>
-    };
-    let note = say::through_door(opening.air == Air::Supply, &flow);
-    row(air_tag(opening.air), html! { name.clone() }, html! { note }, figure, Some(free))
+    let note = say::through_door(opening.air == Air::Supply, &flow, &area);
+    row(air_tag(opening.air), html! { name.clone() }, html! { note }, figure, None)
 }

@@ -8,6 +8,7 @@ use crate::ui::icon::{Icon, icon};
 use crate::ui::part::{part, row, soft};
 use airtally::co2::{Night, Verdict};
 use airtally::given::GivenId;
+use airtally::house::Display;
 use airtally::quantity::Unit;
 use airtally_words::{format, label, page as say, room};
 use yew::prelude::*;
@@ -44,10 +45,18 @@ fn night_row(explainer: &Explainer, night: &Night) -> Html {
     row(sign, html! { name.clone() }, html! { note }, figure, Some(under(explainer, night, &name)))
 }
 
+/// Air for a person is told in litres a second wherever metres are used.
+const fn by_the_second(display: Display) -> Display {
+    match display {
+        Display::CubicFeet => Display::CubicFeet,
+        Display::CubicMetres | Display::Litres => Display::Litres,
+    }
+}
+
 fn under(explainer: &Explainer, night: &Night, name: &str) -> Html {
     let givens = explainer.page.report.givens();
     let (limit, end) = (givens.value(GivenId::Co2Noticeable), givens.value(GivenId::Co2Unacceptable));
-    let each = format::value(night.per_sleeper.value.as_ls(), Unit::LitrePerSecond);
+    let each = format::flow(night.per_sleeper.value, by_the_second(explainer.page.display()));
     let changes = format::value(night.air_change.value.as_per_hour(), Unit::PerHour);
     html! {
         <>

@@ -36,9 +36,13 @@ fn share_row(explainer: &Explainer, share: &Share, air: Air) -> Html {
     row(air_tag(air), html! { name }, html! { note(page, share) }, figure, None)
 }
 
+/// Floor area, and the least the rule asks for in this room.
 fn note(page: &Page, share: &Share) -> String {
-    if share.minimum > Flow::ZERO {
-        return say::at_least(&format::flow(share.minimum, page.display()).to_string());
-    }
-    say::NO_MINIMUM.to_owned()
+    let facts = page.report.facts().rooms.iter().find(|facts| facts.id == share.room);
+    let area = facts.and_then(|facts| facts.area);
+    let area = area.map(|area| format::in_display(area.value(), area.unit(), page.display()).to_string());
+    let least =
+        (share.minimum > Flow::ZERO).then(|| say::at_least(&format::flow(share.minimum, page.display()).to_string()));
+    let notes: Vec<String> = area.into_iter().chain(least).collect();
+    notes.join(" · ")
 }

@@ -24,7 +24,6 @@ pub fn Adders() -> Html {
     html! {
         <section class="part">
             <h2 id={ROOMS} tabindex="-1">{ say::ADD_ROOM }</h2>
-            if page.house.rooms.is_empty() { <p class="soft small">{ say::ADD_FIRST_ROOM }</p> }
             <div class="adders" role="group" aria-labelledby={ROOMS}>{ for RoomKind::ALL.map(add) }</div>
         </section>
     }

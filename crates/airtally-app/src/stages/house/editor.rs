@@ -34,10 +34,11 @@ pub fn Editor(props: &Props) -> Html {
         <>
             <div class="fields fields-two">
                 { entry(RoomField::Area) }
-                <div class="fields fields-pair">{ entry(RoomField::Length) }{ entry(RoomField::Width) }</div>
                 if role.takes_supply() { { entry(RoomField::Sleepers) } }
                 <Entry field={Field::RoomName(room.id)} on_enter={done.clone()} />
                 <div class="fields fields-pair">{ kind(room, &hands) }{ storey(&page, room, &hands) }</div>
+                { entry(RoomField::Length) }
+                { entry(RoomField::Width) }
                 { entry(RoomField::Height) }
                 if role.takes_supply() { { entry(RoomField::SupplyRun) } }
                 if role.takes_extract() { { entry(RoomField::ExtractRun) } }

@@ -17,19 +17,23 @@ use yew::prelude::*;
 #[component]
 pub fn House() -> Html {
     let (page, desk) = (use_page(), use_desk());
-    if page.house.rooms.is_empty() && !desk.begun {
+    let empty = page.house.rooms.is_empty();
+    if empty && !desk.begun {
         return html! { <start::Start /> };
     }
     html! {
         <div class="spread">
             <div class="leaf">
-                <header><h1>{ say::ASK_HOUSE }</h1><p class="soft">{ summary(&page) }</p></header>
+                <header>
+                    <h1>{ say::ASK_HOUSE }</h1>
+                    <p class="soft">{ if empty { say::ADD_FIRST_ROOM.to_owned() } else { summary(&page) } }</p>
+                </header>
                 { for storeys(&page).into_iter().map(|storey| ledger(&page, storey)) }
                 <adders::Adders />
             </div>
             <div class="leaf">
                 <site::Site />
-                <p><a class="button-main" href="#air">{ say::NEXT_AIR }</a></p>
+                if !empty { <p><a class="button-main" href="#air">{ say::NEXT_AIR }</a></p> }
             </div>
         </div>
     }

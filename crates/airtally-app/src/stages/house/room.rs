@@ -29,7 +29,9 @@ fn note(facts: &RoomFacts, name: &str) -> String {
     if facts.sleepers > 0.0 {
         notes.push(say::sleepers(&format::number(facts.sleepers, 1)));
     }
-    notes.push(label::role(facts.role).to_owned());
+    if notes.is_empty() {
+        return label::role(facts.role).to_owned();
+    }
     notes.join(" · ")
 }
 

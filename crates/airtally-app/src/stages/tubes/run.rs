@@ -34,7 +34,7 @@ fn under(explainer: &Explainer, run: &Run, name: &str) -> Html {
     html! {
         <>
             { speed(explainer, Level::Normal, run.speed_normal, run.limit_normal, run, name) }
-            { speed(explainer, Level::Boost, run.speed_boost, run.limit_boost, run, name) }
+            if run.boost != run.normal { { speed(explainer, Level::Boost, run.speed_boost, run.limit_boost, run, name) } }
             { cut(explainer, run, name) }
         </>
     }
@@ -48,10 +48,10 @@ fn speed(explainer: &Explainer, level: Level, speed: Traced<Velocity>, limit: Ve
     let spoken = say::speed_at(label::level(level), name);
     html! {
         <div class="speed">
-            <span class="soft small">{ label::level(level) }</span>
+            { soft(label::level(level)) }
             { explainer.figure(&spoken, &shown, Size::Mid, speed.line) }
-            <span class="soft small">{ most }</span>
             { gauge(speed.value.as_ms(), limit.as_ms(), end.as_ms()) }
+            { soft(most) }
         </div>
     }
 }
