@@ -1,61 +1,58 @@
 //! The whole page: document and desk, what is done to the world outside, and the frame.
 
-use crate::context::{Hands, Page, Shared};
-use crate::desk::{Desk, Stage};
-use crate::frame::dock::Dock;
-use crate::frame::top::Top;
-use crate::hooks::{kept, use_address, use_aim, use_keeping, use_wide};
+use crate::context::{Hands, Page, Same, View};
+use crate::desk::{Desk, MAIN, Stage};
+use crate::frame::dock::dock;
+use crate::frame::top::{State, top};
+use crate::hooks::{kept, use_address, use_aim, use_hush, use_keeping, use_look, use_title, use_wide};
 use crate::platform::page;
-use crate::sheet::Sheet;
-use crate::stages::{air::Air, house::House, steps::Steps, tubes::Tubes};
+use crate::sheet::{sheet, use_dialog};
+use crate::stages::{air::air, house::house, steps::steps, tubes::tubes};
 use crate::state::Notebook;
 use airtally_words::page as say;
 use std::rc::Rc;
 use yew::prelude::*;
 
-/// The whole page.
+/// The whole page. The one component: everything below it is drawn by plain functions from one [`View`], so that the
+/// program stays small; a change draws the screen in sight again, which costs less than the calculation behind it.
 #[component]
 pub fn App() -> Html {
     let found = use_memo((), |()| kept());
     let document = use_reducer(|| Notebook::of(found.house.clone()));
     let desk = use_reducer(|| Desk::at(Stage::from_hash(&page::hash()).unwrap_or_default(), found.said.clone()));
     let hands = Hands::on(document.dispatcher(), desk.dispatcher());
-    let house = Shared(Rc::clone(document.house()));
-    let shown = use_memo(house.clone(), |house| Page::of(Rc::clone(&house.0)));
-    let wide = use_wide();
-    let open = Shared(use_memo((*desk).clone(), Desk::clone));
+    let house = Rc::clone(document.house());
+    let page = use_memo(Same(Rc::clone(&house)), |house| Page::of(Rc::clone(&house.0)));
+    let view = View { page, desk: Rc::new((*desk).clone()), hands, wide: use_wide() };
+    let look = use_look();
+    let dialog = use_node_ref();
 
-    use_address(desk.stage, &hands);
-    use_keeping(Rc::clone(&house.0), &hands);
+    use_address(desk.stage, &view.hands);
+    use_title(desk.stage, &house.name);
+    use_keeping(house, &view.hands);
+    use_hush(desk.said.clone(), &view.hands);
+    use_dialog(&dialog, desk.sheet.last().copied(), view.wide);
     use_aim(desk.aim.clone());
-    use_effect_with((desk.stage, house.name.clone()), |(stage, name)| {
-        page::set_title(&say::tab(say::stage(*stage as usize), name))
-    });
 
-    let beside = wide && !desk.sheet.is_empty();
+    let beside = view.wide && !desk.sheet.is_empty();
+    let state = State { look, can_undo: document.can_undo(), can_redo: document.can_redo() };
     html! {
-        <ContextProvider<Hands> context={hands.clone()}>
-        <ContextProvider<Shared<Page>> context={Shared(shown)}>
-        <ContextProvider<Shared<Desk>> context={open}>
-            <div class={classes!("page", beside.then_some("has-sheet"))}>
-                <a class="skip" href="#main" onclick={skip()}>{ say::SKIP }</a>
-                <Top can_undo={document.can_undo()} can_redo={document.can_redo()} />
-                <Dock />
-                <main class="main" id="main" tabindex="-1">{ stage(desk.stage) }</main>
-                <Sheet {wide} />
-            </div>
-        </ContextProvider<Shared<Desk>>>
-        </ContextProvider<Shared<Page>>>
-        </ContextProvider<Hands>>
+        <div class={classes!("page", beside.then_some("has-sheet"))}>
+            <a class="skip" href="#main" onclick={skip()}>{ say::SKIP }</a>
+            { top(&view, &state) }
+            { dock(&view) }
+            <main class="main" id="main" tabindex="-1">{ stage(&view) }</main>
+            { sheet(&view, &dialog) }
+        </div>
     }
 }
 
-fn stage(stage: Stage) -> Html {
-    match stage {
-        Stage::House => html! { <House /> },
-        Stage::Air => html! { <Air /> },
-        Stage::Tubes => html! { <Tubes /> },
-        Stage::Steps => html! { <Steps /> },
+fn stage(view: &View) -> Html {
+    match view.desk.stage {
+        Stage::House => house(view),
+        Stage::Air => air(view),
+        Stage::Tubes => tubes(view),
+        Stage::Steps => steps(view),
     }
 }
 
@@ -63,6 +60,6 @@ fn stage(stage: Stage) -> Html {
 fn skip() -> Callback<MouseEvent> {
     Callback::from(|event: MouseEvent| {
         event.prevent_default();
-        page::focus(crate::desk::MAIN);
+        page::focus(MAIN);
     })
 }

@@ -1,13 +1,14 @@
-//! What every component may ask for: the document with all that follows from it, the desk, and the ways to change both.
+//! What every screen is drawn from: the document with all that follows from it, the desk, and the ways to change both.
 
 use crate::desk::{Desk, Move, Topic};
 use crate::state::{Action, Notebook};
+use crate::ui::figure::{Size, figure_button};
 use airtally::edit::Edit;
 use airtally::house::{Display, House};
 use airtally::issue::Issue;
 use airtally::report::Report;
 use airtally::working::LineId;
-use std::ops::Deref;
+use airtally_words::format::Shown;
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -36,25 +37,11 @@ impl Page {
 }
 
 /// A shared value that counts as changed when it is another one, whatever it holds.
-pub struct Shared<T>(pub Rc<T>);
+pub struct Same<T>(pub Rc<T>);
 
-impl<T> Clone for Shared<T> {
-    fn clone(&self) -> Self {
-        Self(Rc::clone(&self.0))
-    }
-}
-
-impl<T> PartialEq for Shared<T> {
+impl<T> PartialEq for Same<T> {
     fn eq(&self, other: &Self) -> bool {
         Rc::ptr_eq(&self.0, &other.0)
-    }
-}
-
-impl<T> Deref for Shared<T> {
-    type Target = T;
-
-    fn deref(&self) -> &T {
-        &self.0
     }
 }
 
@@ -97,38 +84,34 @@ impl Hands {
         let hands = self.clone();
         Callback::from(move |_| work(&hands))
     }
+}
 
-    /// A callback that explains a line, or goes deeper when a sheet is being read.
-    pub fn explaining<E: 'static>(&self, page: &Shared<Page>, line: LineId, deeper: bool) -> Callback<E> {
-        let (hands, page) = (self.clone(), page.clone());
+/// What every screen is drawn from.
+#[derive(Clone)]
+pub struct View {
+    /// The house and what follows from it.
+    pub page: Rc<Page>,
+    /// What lies open.
+    pub desk: Rc<Desk>,
+    /// The ways to change both.
+    pub hands: Hands,
+    /// A sheet stands beside the page instead of in front of it.
+    pub wide: bool,
+}
+
+impl View {
+    /// A figure with the working of a line behind it. `name` is read out in front of it.
+    pub fn figure(&self, name: &str, shown: &Shown, size: Size, line: LineId) -> Html {
+        figure_button(name, &shown.number, shown.unit, size, self.explaining(line, Move::Explain))
+    }
+
+    /// A callback that explains a line, as a first explanation or a deeper one.
+    pub fn explaining(&self, line: LineId, step: fn(Topic) -> Move) -> Callback<MouseEvent> {
+        let (hands, page) = (self.hands.clone(), Rc::clone(&self.page));
         Callback::from(move |_| {
             if let Some(address) = page.report.address(line) {
-                let topic = Topic::Line(address);
-                hands.make(if deeper { Move::Deeper(topic) } else { Move::Explain(topic) });
+                hands.make(step(Topic::Line(address)));
             }
         })
     }
-}
-
-/// The house and what follows from it; draws the component again on every change.
-#[hook]
-pub fn use_page() -> Shared<Page> {
-    known(use_context::<Shared<Page>>())
-}
-
-/// The desk; draws the component again when something on it moves.
-#[hook]
-pub fn use_desk() -> Shared<Desk> {
-    known(use_context::<Shared<Desk>>())
-}
-
-/// The ways to change things.
-#[hook]
-pub fn use_hands() -> Hands {
-    known(use_context::<Hands>())
-}
-
-#[allow(clippy::expect_used, reason = "the app puts all three around every component")]
-fn known<T>(found: Option<T>) -> T {
-    found.expect("drawn outside the app")
 }

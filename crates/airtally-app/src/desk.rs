@@ -3,6 +3,7 @@
 use airtally::given::GivenId;
 use airtally::house::{Field, RoomId};
 use airtally::issue::Place;
+use airtally::quantity::Unit;
 use airtally::rules::Level;
 use airtally::working::Address;
 use std::rc::Rc;
@@ -90,6 +91,8 @@ pub struct Desk {
     pub said: Option<Said>,
     /// Where the focus goes.
     pub aim: Aim,
+    /// Units taken for fields that are still empty.
+    units: Vec<(Field, Unit)>,
 }
 
 /// What can be done on the desk.
@@ -120,6 +123,8 @@ pub enum Move {
     Visit(Place),
     /// The focus to an element.
     Aim(String),
+    /// A unit taken for a field.
+    Unit(Field, Unit),
 }
 
 impl Desk {
@@ -134,7 +139,13 @@ impl Desk {
             menu: false,
             said,
             aim: Aim::default(),
+            units: Vec::new(),
         }
+    }
+
+    /// The unit taken for a field while it was empty.
+    pub fn unit_of(&self, field: Field) -> Option<Unit> {
+        self.units.iter().find(|(own, _)| *own == field).map(|(_, unit)| *unit)
     }
 
     fn aim(&mut self, at: String) {
@@ -191,6 +202,10 @@ impl Reducible for Desk {
             Move::Hush => next.said = None,
             Move::Visit(place) => next.visit(place),
             Move::Aim(at) => next.aim(at),
+            Move::Unit(field, unit) => {
+                next.units.retain(|(own, _)| *own != field);
+                next.units.push((field, unit));
+            }
         }
         if next == *self { self } else { Rc::new(next) }
     }

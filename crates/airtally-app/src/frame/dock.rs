@@ -1,39 +1,28 @@
 //! The dock: in = out, how much wants a look, the stages, and a short remark above them.
 
-use crate::context::{Hands, Page, Shared, use_desk, use_hands, use_page};
-use crate::desk::{Desk, Move, Said, Stage, Topic};
+use crate::context::{Hands, View};
+use crate::desk::{Move, Said, Stage, Topic};
 use crate::parts::air::air_tag;
 use crate::state::Action;
 use crate::ui::icon::{Icon, icon};
 use airtally::quantity::Flow;
 use airtally::rules::{Air, Level};
 use airtally_words::{format, label, page as say};
-use gloo::timers::callback::Timeout;
 use yew::prelude::*;
 
 /// The dock.
-#[component]
-pub fn Dock() -> Html {
-    let (page, desk, hands) = (use_page(), use_desk(), use_hands());
-    use_effect_with((desk.said.clone(), hands.clone()), |(said, hands)| {
-        let hands = hands.clone();
-        let timer =
-            said.as_ref().filter(|said| said.undo).map(|_| Timeout::new(SAID_FOR, move || hands.make(Move::Hush)));
-        || drop(timer)
-    });
+pub fn dock(view: &View) -> Html {
     html! {
         <div class="dock">
-            if !page.house.rooms.is_empty() { { balance(&page, &desk, &hands) } }
-            <nav class="stages" aria-label={say::STAGES}>{ for Stage::ALL.map(|stage| link(stage, desk.stage)) }</nav>
-            <div role="status">if let Some(said) = desk.said.clone() { { toast(said, &hands) } }</div>
+            if !view.page.house.rooms.is_empty() { { balance(view) } }
+            <nav class="stages" aria-label={say::STAGES}>{ for Stage::ALL.map(|stage| link(stage, view.desk.stage)) }</nav>
+            <div role="status">if let Some(said) = view.desk.said.clone() { { toast(said, &view.hands) } }</div>
         </div>
     }
 }
 
-/// How long a remark with a way back stays, in milliseconds.
-const SAID_FOR: u32 = 12_000;
-
-fn balance(page: &Shared<Page>, desk: &Desk, hands: &Hands) -> Html {
+fn balance(view: &View) -> Html {
+    let (page, desk) = (&view.page, &view.desk);
     let shares = page.report.shares().at(desk.level);
     let display = page.display();
     let [supply, extract] = Air::BOTH.map(|air| shares.flow(air));
@@ -55,7 +44,7 @@ fn balance(page: &Shared<Page>, desk: &Desk, hands: &Hands) -> Html {
             } else {
                 <p class="balance-sum">{ say::NOTHING_TO_BALANCE }</p>
             }
-            { to_look_at(page.issues.len(), hands) }
+            { to_look_at(page.issues.len(), &view.hands) }
         </section>
     }
 }

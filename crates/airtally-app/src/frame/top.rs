@@ -1,8 +1,8 @@
 //! The top line: whose house, units, look, undo, and a menu.
 
-use crate::context::{Hands, Page, use_desk, use_hands, use_page};
+use crate::context::{Hands, Page, View};
 use crate::desk::{Move, Said};
-use crate::hooks::{Look, use_look};
+use crate::hooks::Look;
 use crate::parts::choice::{choosing, options};
 use crate::platform;
 use crate::state::Action;
@@ -14,9 +14,10 @@ use airtally::house::{Display, House};
 use airtally_words::{demo, label, page as say};
 use yew::prelude::*;
 
-/// What can be taken back and made again.
-#[derive(Clone, PartialEq, Properties)]
-pub struct Props {
+/// What the top line shows beside the house.
+pub struct State {
+    /// The look, and the way to change it by its place.
+    pub look: (Look, Callback<usize>),
     /// Something can be undone.
     pub can_undo: bool,
     /// Something can be made again.
@@ -24,27 +25,25 @@ pub struct Props {
 }
 
 /// The top line.
-#[component]
-pub fn Top(props: &Props) -> Html {
-    let (page, desk, hands) = (use_page(), use_desk(), use_hands());
-    let (look, choose_look) = use_look();
-    let open = desk.menu;
-    let by_place = choose_look.reform(|at: usize| Look::ALL[at.min(Look::ALL.len() - 1)]);
+pub fn top(view: &View, state: &State) -> Html {
+    let (page, hands) = (&view.page, &view.hands);
+    let (look, by_place) = &state.look;
+    let open = view.desk.menu;
     html! {
         <header class="top">
             { tally_mark() }
-            <p class="top-name">{ title(&page) }</p>
+            <p class="top-name">{ title(page) }</p>
             <div class="top-tools">
-                { units(&page, &hands) }
-                { pick(say::LOOK, "from-wide", looks(look), &by_place) }
-                { tool(Icon::Undo, say::UNDO, "", props.can_undo, hands.doing(|hands| hands.act(Action::Undo))) }
-                { tool(Icon::Redo, say::REDO, "from-wide", props.can_redo, hands.doing(|hands| hands.act(Action::Redo))) }
+                { units(page, hands) }
+                { pick(say::LOOK, "from-wide", looks(*look), by_place) }
+                { tool(Icon::Undo, say::UNDO, "", state.can_undo, hands.doing(|hands| hands.act(Action::Undo))) }
+                { tool(Icon::Redo, say::REDO, "from-wide", state.can_redo, hands.doing(|hands| hands.act(Action::Redo))) }
                 <button type="button" id="menu-button" class="button-icon" aria-label={say::MENU} aria-expanded={open.to_string()}
                     aria-controls={open.then_some("menu")} onclick={hands.doing(move |hands| hands.make(Move::Menu(!open)))}>
                     { icon(if open { Icon::Close } else { Icon::Menu }) }
                 </button>
             </div>
-            if open { { menu(look, &by_place, props.can_redo, &hands) } }
+            if open { { menu(*look, by_place, state.can_redo, hands) } }
         </header>
     }
 }

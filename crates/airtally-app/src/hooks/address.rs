@@ -3,8 +3,17 @@
 use crate::context::Hands;
 use crate::desk::{Move, Stage};
 use crate::platform::page;
+use airtally_words::page as say;
 use gloo::events::EventListener;
 use yew::prelude::*;
+
+/// The tab says which stage of which house it shows.
+#[hook]
+pub fn use_title(stage: Stage, name: &str) {
+    use_effect_with((stage, name.to_owned()), |(stage, name)| {
+        page::set_title(&say::tab(say::stage(*stage as usize), name));
+    });
+}
 
 /// Follows the address, and moves it when the stage moves.
 #[hook]

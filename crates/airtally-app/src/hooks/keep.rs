@@ -1,6 +1,6 @@
 //! The house is kept on this device: soon after every change, and at once when the page goes out of sight.
 
-use crate::context::{Hands, Shared};
+use crate::context::{Hands, Same};
 use crate::desk::{Move, Said};
 use crate::platform::{clock, storage};
 use crate::state::Action;
@@ -70,14 +70,14 @@ pub fn use_keeping(house: Rc<House>, hands: &Hands) {
             || drop((leaving, hiding, elsewhere))
         }
     });
-    use_effect_with((Shared(house), hands.clone()), move |(house, hands)| {
+    use_effect_with((Same(house), hands.clone()), move |(house, hands)| {
         if !first.replace(false) {
             wait(&keeper, house, hands);
         }
     });
 }
 
-fn wait(keeper: &Rc<RefCell<Keeper>>, house: &Shared<House>, hands: &Hands) {
+fn wait(keeper: &Rc<RefCell<Keeper>>, house: &Same<House>, hands: &Hands) {
     let again = (Rc::clone(keeper), hands.clone());
     let mut keeper = keeper.borrow_mut();
     keeper.waiting = Some(Rc::clone(&house.0));

@@ -53,14 +53,15 @@ impl Look {
     }
 }
 
-/// The look, and the way to change it.
+/// The look, and the way to change it by its place in [`Look::ALL`].
 #[hook]
-pub fn use_look() -> (Look, Callback<Look>) {
+pub fn use_look() -> (Look, Callback<usize>) {
     let look = use_state_eq(Look::kept);
     use_effect_with(*look, |look| look.show());
     let choose = {
         let look = look.clone();
-        Callback::from(move |chosen: Look| {
+        Callback::from(move |at: usize| {
+            let Some(chosen) = Look::ALL.get(at).copied() else { return };
             // Not kept is no loss here: the look still holds until the page is closed.
             let _kept = storage::write(KEY, chosen.id());
             look.set(chosen);

@@ -2,12 +2,14 @@
 
 mod address;
 mod aim;
+mod hush;
 mod keep;
 mod look;
 mod wide;
 
-pub use address::use_address;
+pub use address::{use_address, use_title};
 pub use aim::use_aim;
+pub use hush::use_hush;
 pub use keep::{kept, use_keeping};
 pub use look::{Look, use_look};
 pub use wide::use_wide;

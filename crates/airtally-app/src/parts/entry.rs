@@ -1,8 +1,8 @@
 //! A field of the document: what is typed goes into the house as typed, and what is wrong with it stands beside it.
 
 use super::defaults::default_of;
-use crate::context::{Page, use_hands, use_page};
-use crate::desk::field_id;
+use crate::context::{Page, View};
+use crate::desk::{Move, field_id};
 use crate::ui::field::{self, field};
 use airtally::edit::Edit;
 use airtally::house::Field;
@@ -11,42 +11,30 @@ use airtally::quantity::{ParseError, Unit};
 use airtally_words::{issue, label, page as say};
 use yew::prelude::*;
 
-/// Which field, and how it stands on the screen.
-#[derive(Clone, PartialEq, Properties)]
-pub struct Props {
-    /// The field.
-    pub field: Field,
-    /// Over the whole width of its group.
-    #[prop_or_default]
-    pub wide: bool,
-    /// Told when Enter is pressed.
-    #[prop_or_default]
-    pub on_enter: Callback<()>,
-}
-
-/// The field.
-#[component]
-pub fn Entry(props: &Props) -> Html {
-    let (page, hands) = (use_page(), use_hands());
-    let picked = use_state(|| None::<Unit>);
-    let at = props.field;
+/// The field. `on_enter` is told when Enter is pressed.
+pub fn entry(view: &View, at: Field, on_enter: Option<&Callback<()>>) -> Html {
+    let (page, hands) = (&view.page, &view.hands);
     let house = &page.house;
-    let unit = house.entry(at).map(|entry| entry.unit).or(*picked).unwrap_or_else(|| at.unit(page.display()));
+    let unit =
+        house.entry(at).map(|entry| entry.unit).or(view.desk.unit_of(at)).unwrap_or_else(|| at.unit(page.display()));
     let text = house.text(at).to_owned();
     let on_unit = {
-        let (hands, picked, text) = (hands.clone(), picked.setter(), text.clone());
+        let (hands, text) = (hands.clone(), text.clone());
         Callback::from(move |place: usize| {
             if let Some(unit) = at.units().get(place) {
-                picked.set(Some(*unit));
+                hands.make(Move::Unit(at, *unit));
                 hands.edit(Edit::Set(at, text.clone(), *unit));
             }
         })
     };
-    let on_text = Callback::from(move |text: String| hands.edit(Edit::Set(at, text, unit)));
+    let on_text = {
+        let hands = hands.clone();
+        Callback::from(move |text: String| hands.edit(Edit::Set(at, text, unit)))
+    };
     let words = label::field(at);
     let trouble = page.issues.iter().find(|issue| issue.place == Place::Field(at));
-    let (error, doubt) = remarks(trouble, &page);
-    let default = default_of(&page, at);
+    let (error, doubt) = remarks(trouble, page);
+    let default = default_of(page, at);
     let placeholder = if error.is_some() { None } else { default.as_ref().map(|shown| shown.number.clone()) };
     field(field::Field {
         id: field_id(at),
@@ -55,7 +43,6 @@ pub fn Entry(props: &Props) -> Html {
         text: text.into(),
         placeholder: placeholder.unwrap_or_default().into(),
         number: at.limit().is_some(),
-        wide: props.wide,
         units: units(at, unit),
         units_label: say::unit_of(words.name),
         error,
@@ -63,7 +50,7 @@ pub fn Entry(props: &Props) -> Html {
         readings: readings(trouble),
         on_text,
         on_unit,
-        on_enter: props.on_enter.clone(),
+        on_enter: on_enter.cloned(),
     })
 }
 

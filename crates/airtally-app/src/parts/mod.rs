@@ -5,5 +5,4 @@ pub mod air;
 pub mod choice;
 pub mod defaults;
 pub mod entry;
-pub mod explained;
 pub mod source;

@@ -1,7 +1,7 @@
 //! One registered value: what it is, who says so, and a field for the person's own in its place.
 
-use crate::context::{use_hands, use_page};
-use crate::parts::entry::Entry;
+use crate::context::View;
+use crate::parts::entry::entry;
 use crate::parts::source::{document, source_line, source_mark};
 use crate::ui::figure::{Size, figure};
 use airtally::edit::Edit;
@@ -10,18 +10,9 @@ use airtally::house::Field;
 use airtally_words::{format, page as say};
 use yew::prelude::*;
 
-/// Which value.
-#[derive(Clone, PartialEq, Properties)]
-pub struct Props {
-    /// The value.
-    pub id: GivenId,
-}
-
 /// The value.
-#[component]
-pub fn Registered(props: &Props) -> Html {
-    let (page, hands) = (use_page(), use_hands());
-    let id = props.id;
+pub fn registered(view: &View, id: GivenId) -> Html {
+    let (page, hands) = (&view.page, &view.hands);
     let given = id.given();
     let resolved = page.report.givens().get(id);
     let shown = format::value(resolved.value, given.unit);
@@ -38,7 +29,7 @@ pub fn Registered(props: &Props) -> Html {
             </section>
             <section class="part">
                 <h3>{ say::YOUR_OWN }</h3>
-                <Entry {field} key={given.key} />
+                { entry(view, field, None) }
                 if own {
                     <p class="small soft">{ say::registered_as(&format::text(given.value, given.unit)) }</p>
                     { source_line(given.source) }

@@ -1,29 +1,21 @@
 //! Everything that wants a look, worst first, each with the way to where it can be mended.
 
-use super::{link, use_visiting};
-use crate::context::{Page, use_page};
+use super::{link, visiting};
+use crate::context::{Page, View};
 use crate::ui::icon::{Icon, icon};
 use airtally::issue::{Issue, Place, Severity};
 use airtally_words::{issue, label, page as say};
 use yew::prelude::*;
 
-/// How the sheet stands.
-#[derive(Clone, PartialEq, Properties)]
-pub struct Props {
-    /// Beside the page instead of in front of it.
-    pub wide: bool,
-}
-
 /// The list.
-#[component]
-pub fn Issues(props: &Props) -> Html {
-    let page = use_page();
-    let visit = use_visiting(props.wide);
+pub fn issues(view: &View) -> Html {
+    let page = &view.page;
+    let visit = visiting(view);
     if page.issues.is_empty() {
         return html! { <p>{ say::ALL_CLEAR }</p> };
     }
     const WORST_FIRST: [Severity; 4] = [Severity::Stops, Severity::OutsideRule, Severity::Unusual, Severity::Note];
-    html! { <div id="problems">{ for WORST_FIRST.map(|severity| group(&page, severity, &visit)) }</div> }
+    html! { <div id="problems">{ for WORST_FIRST.map(|severity| group(page, severity, &visit)) }</div> }
 }
 
 fn group(page: &Page, severity: Severity, visit: &Callback<Place>) -> Html {

@@ -1,8 +1,8 @@
 //! One line of the working: the equation, the numbers put in, the value, where each comes from, and who says so.
 
 use super::put_in::put_in;
-use super::use_visiting;
-use crate::context::{Hands, Page, Shared, use_hands, use_page};
+use super::visiting;
+use crate::context::{Page, View};
 use crate::desk::{Move, Topic};
 use crate::parts::source::{document, source_mark};
 use crate::ui::figure::{Size, figure, figure_button};
@@ -14,27 +14,17 @@ use airtally_words::format::{self, Shown};
 use airtally_words::{formula, page as say};
 use yew::prelude::*;
 
-/// Which line, and how the sheet stands.
-#[derive(Clone, PartialEq, Properties)]
-pub struct Props {
-    /// The line.
-    pub address: Address,
-    /// Beside the page instead of in front of it.
-    pub wide: bool,
-}
-
 /// The line. It follows the house: what is typed beside an open sheet changes it.
-#[component]
-pub fn Working(props: &Props) -> Html {
-    let (page, hands) = (use_page(), use_hands());
-    let visit = use_visiting(props.wide);
-    let found = page.report.find(props.address).and_then(|id| Some((page.report.line(id)?, page.report.terms(id))));
+pub fn working(view: &View, address: Address) -> Html {
+    let page = &view.page;
+    let visit = visiting(view);
+    let found = page.report.find(address).and_then(|id| Some((page.report.line(id)?, page.report.terms(id))));
     let Some((line, terms)) = found else { return html! { <p>{ say::LINE_GONE }</p> } };
-    let rows = Rows { page: &page, hands: &hands, visit: &visit, formula: line.formula };
+    let rows = Rows { view, visit: &visit, formula: line.formula };
     html! {
         <>
             { equation(&line, &terms) }
-            { in_shown_units(&page, &line) }
+            { in_shown_units(page, &line) }
             if !terms.is_empty() {
                 <section>
                     <h3>{ say::PUT_IN }</h3>
@@ -95,8 +85,7 @@ fn in_shown_units(page: &Page, line: &Line) -> Html {
 }
 
 struct Rows<'a> {
-    page: &'a Shared<Page>,
-    hands: &'a Hands,
+    view: &'a View,
     visit: &'a Callback<Place>,
     formula: Formula,
 }
@@ -116,8 +105,8 @@ impl Rows<'_> {
 
     fn figure(&self, name: &str, shown: &Shown, origin: Origin) -> Html {
         let onclick = match origin {
-            Origin::Line(line) => self.hands.explaining(self.page, line, true),
-            Origin::Given(id) => self.hands.doing(move |hands| hands.make(Move::Deeper(Topic::Given(id)))),
+            Origin::Line(line) => self.view.explaining(line, Move::Deeper),
+            Origin::Given(id) => self.view.hands.doing(move |hands| hands.make(Move::Deeper(Topic::Given(id)))),
             Origin::Typed(_) | Origin::Counted | Origin::Printed(_) => {
                 return figure(&shown.number, shown.unit, Size::Mid);
             }
@@ -127,11 +116,11 @@ impl Rows<'_> {
 
     fn from(&self, origin: Origin) -> Html {
         match origin {
-            Origin::Line(id) => match self.page.report.line(id) {
+            Origin::Line(id) => match self.view.page.report.line(id) {
                 Some(line) => self.source(line.source, formula::title(line.formula)),
                 None => html! {},
             },
-            Origin::Given(id) => self.source(self.page.report.givens().get(id).source, ""),
+            Origin::Given(id) => self.source(self.view.page.report.givens().get(id).source, ""),
             Origin::Typed(field) => html! {
                 <>{ source_mark(&YOURS) }{ super::link(say::typed_in(&airtally_words::label::field(field)), Place::Field(field), self.visit) }</>
             },

@@ -5,7 +5,7 @@ mod issues;
 mod line;
 mod put_in;
 
-use crate::context::{Page, use_desk, use_hands, use_page};
+use crate::context::{Page, View};
 use crate::desk::{Move, Topic};
 use crate::platform::{dialog, page as window};
 use crate::ui::icon::{Icon, icon};
@@ -15,36 +15,26 @@ use airtally_words::{formula, given as registered, page as say, room};
 use web_sys::{HtmlDialogElement, HtmlElement};
 use yew::prelude::*;
 
-/// How the sheet stands.
-#[derive(Clone, PartialEq, Properties)]
-pub struct Props {
-    /// Beside the page instead of in front of it.
-    pub wide: bool,
-}
-
-/// The sheet.
-#[component]
-pub fn Sheet(props: &Props) -> Html {
-    let (page, desk, hands) = (use_page(), use_desk(), use_hands());
-    let dialog = use_node_ref();
-    let topic = desk.sheet.last().copied();
-    use_dialog(&dialog, topic, props.wide);
+/// The sheet. `node` is its dialog, which [`use_dialog`] opens and closes.
+pub fn sheet(view: &View, node: &NodeRef) -> Html {
+    let hands = &view.hands;
+    let topic = view.desk.sheet.last().copied();
     let close = hands.doing::<()>(|hands| hands.make(Move::CloseSheet));
-    let deeper = desk.sheet.len() > 1;
+    let deeper = view.desk.sheet.len() > 1;
     html! {
-        <dialog class="sheet" id="sheet" aria-labelledby="sheet-title" ref={dialog.clone()} oncancel={cancel(&close)}
-            onkeydown={escape(&close)} onclick={outside(&dialog, &close)}>
+        <dialog class="sheet" id="sheet" aria-labelledby="sheet-title" ref={node.clone()} oncancel={cancel(&close)}
+            onkeydown={escape(&close)} onclick={outside(node, &close)}>
             if let Some(topic) = topic {
                 <header class="sheet-top">
                     if deeper {
                         <button type="button" class="button-icon" aria-label={say::BACK}
                             onclick={hands.doing(|hands| hands.make(Move::Back))}>{ icon(Icon::Back) }</button>
                     }
-                    <h2 id="sheet-title" tabindex="-1">{ title(&page, topic) }</h2>
+                    <h2 id="sheet-title" tabindex="-1">{ title(&view.page, topic) }</h2>
                     <button type="button" class="button-icon" aria-label={say::CLOSE_SHEET}
                         onclick={close.reform(|_: MouseEvent| ())}>{ icon(Icon::Close) }</button>
                 </header>
-                <div class="sheet-body">{ body(topic, props.wide) }</div>
+                <div class="sheet-body">{ body(view, topic) }</div>
             }
         </dialog>
     }
@@ -61,17 +51,17 @@ fn title(page: &Page, topic: Topic) -> String {
     }
 }
 
-fn body(topic: Topic, wide: bool) -> Html {
+fn body(view: &View, topic: Topic) -> Html {
     match topic {
-        Topic::Line(address) => html! { <line::Working {address} {wide} /> },
-        Topic::Given(id) => html! { <given::Registered {id} /> },
-        Topic::Issues => html! { <issues::Issues {wide} /> },
+        Topic::Line(address) => line::working(view, address),
+        Topic::Given(id) => given::registered(view, id),
+        Topic::Issues => issues::issues(view),
     }
 }
 
 /// Opens and closes the native dialog, puts the focus on the heading of what is explained, and gives it back at the end.
 #[hook]
-fn use_dialog(dialog: &NodeRef, topic: Option<Topic>, wide: bool) {
+pub fn use_dialog(dialog: &NodeRef, topic: Option<Topic>, wide: bool) {
     let opener = use_mut_ref(|| None::<HtmlElement>);
     let node = dialog.clone();
     use_effect_with((topic.is_some(), wide), move |(open, wide)| {
@@ -88,20 +78,10 @@ fn use_dialog(dialog: &NodeRef, topic: Option<Topic>, wide: bool) {
             }
         }
     });
-    use_effect_with(topic, |topic| {
-        if topic.is_some() {
-            window::focus("sheet-title");
-        }
-    });
-    use_sheet_top(dialog, topic);
-}
-
-/// A new explanation begins at its top.
-#[hook]
-fn use_sheet_top(dialog: &NodeRef, topic: Option<Topic>) {
     let node = dialog.clone();
-    use_effect_with(topic, move |_| {
-        if let Some(element) = node.cast::<HtmlElement>() {
+    use_effect_with(topic, move |topic| {
+        if let (Some(_), Some(element)) = (topic, node.cast::<HtmlElement>()) {
+            window::focus("sheet-title");
             element.set_scroll_top(0);
         }
     });
@@ -138,9 +118,8 @@ fn outside(dialog: &NodeRef, close: &Callback<()>) -> Callback<MouseEvent> {
 }
 
 /// A way from the sheet to a place on the page; a sheet in front of the page is put away first.
-#[hook]
-pub fn use_visiting(wide: bool) -> Callback<Place> {
-    let hands = use_hands();
+pub fn visiting(view: &View) -> Callback<Place> {
+    let (hands, wide) = (view.hands.clone(), view.wide);
     Callback::from(move |place: Place| {
         let stays = wide || matches!(place, Place::Field(airtally::house::Field::Given(_)));
         if !stays {

@@ -19,8 +19,6 @@ pub struct Field {
     pub placeholder: AttrValue,
     /// A number, typed on a number pad where there is one.
     pub number: bool,
-    /// Over the whole width of its group.
-    pub wide: bool,
     /// Units to choose from.
     pub units: Vec<Chip>,
     /// What the choice of units is called.
@@ -36,14 +34,14 @@ pub struct Field {
     /// Told the place of a chosen unit.
     pub on_unit: Callback<usize>,
     /// Told when Enter is pressed.
-    pub on_enter: Callback<()>,
+    pub on_enter: Option<Callback<()>>,
 }
 
 /// Draws a field.
 pub fn field(field: Field) -> Html {
     let wrong = field.error.is_some();
     html! {
-        <div class={classes!("field", field.wide.then_some("field-wide"), wrong.then_some("has-error"))}>
+        <div class={classes!("field", wrong.then_some("has-error"))}>
             <label class="field-label" for={field.id.clone()}>{ field.label.clone() }</label>
             if !field.hint.is_empty() { <p class="field-hint" id={part_id(&field, "-hint")}>{ field.hint.clone() }</p> }
             if let Some(error) = field.error.clone() {
@@ -69,11 +67,12 @@ fn entry(field: &Field) -> Html {
             on_text.emit(input.value());
         }
     });
-    let on_enter = field.on_enter.clone();
-    let onkeydown = Callback::from(move |event: KeyboardEvent| {
-        if event.key() == "Enter" && !event.is_composing() {
-            on_enter.emit(());
-        }
+    let onkeydown = field.on_enter.clone().map(|on_enter| {
+        Callback::from(move |event: KeyboardEvent| {
+            if event.key() == "Enter" && !event.is_composing() {
+                on_enter.emit(());
+            }
+        })
     });
     html! {
         <input class={classes!("entry-text", field.number.then_some("entry-number"))} id={field.id.clone()} type="text"

@@ -1,8 +1,7 @@
 //! The answer: what is required at a level, what governs and by how much, and what is set.
 
-use crate::context::{Hands, Page};
+use crate::context::{Hands, Page, View};
 use crate::desk::Move;
-use crate::parts::explained::Explainer;
 use crate::parts::source::source_line;
 use crate::ui::chips::chips;
 use crate::ui::figure::{Size, figure};
@@ -14,17 +13,17 @@ use airtally_words::{format, label, page as say};
 use yew::prelude::*;
 
 /// The head of the screen.
-pub fn answer(explainer: &Explainer, hands: &Hands, level: Level) -> Html {
-    let page = &explainer.page;
+pub fn answer(view: &View, level: Level) -> Html {
+    let page = &view.page;
     let shares = page.report.shares().at(level);
     let required = format::flow(shares.required.value, page.display());
     html! {
         <header class="answer">
             <h1>{ say::ASK_AIR }</h1>
-            { levels(hands, level) }
-            <p>{ explainer.figure(say::REQUIRED, &required, Size::Big, shares.required.line) }</p>
+            { levels(&view.hands, level) }
+            <p>{ view.figure(say::REQUIRED, &required, Size::Big, shares.required.line) }</p>
             { why(page, shares) }
-            { totals(explainer, shares) }
+            { totals(view, shares) }
         </header>
     }
 }
@@ -70,8 +69,8 @@ fn says(page: &Page, line: LineId) -> Option<&'static Source> {
     below.map_or(Some(found.source), |below| says(page, below))
 }
 
-fn totals(explainer: &Explainer, shares: &LevelShares) -> Html {
-    let page = &explainer.page;
+fn totals(view: &View, shares: &LevelShares) -> Html {
+    let page = &view.page;
     let step = format::flow(page.report.shares().step, page.display());
     let set = format::flow(shares.total, page.display());
     let total = |name: &'static str, shown: &format::Shown| {

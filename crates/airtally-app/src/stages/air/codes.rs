@@ -1,7 +1,6 @@
 //! The same house under every rule set, and other legal readings of the chosen one.
 
-use crate::context::{Hands, Page};
-use crate::parts::explained::Explainer;
+use crate::context::{Hands, Page, View};
 use crate::ui::figure::{Size, figure};
 use crate::ui::part::{part, row};
 use airtally::edit::Edit;
@@ -12,8 +11,8 @@ use airtally_words::{format, formula, label, page as say};
 use yew::prelude::*;
 
 /// Other legal readings of the chosen rule set; nothing when there are none.
-pub fn readings(explainer: &Explainer) -> Html {
-    let page = &explainer.page;
+pub fn readings(view: &View) -> Html {
+    let page = &view.page;
     let readings = &page.report.demand().alternatives;
     if readings.is_empty() {
         return html! {};
@@ -22,7 +21,7 @@ pub fn readings(explainer: &Explainer) -> Html {
         let name = formula::title(reading.formula);
         let shown = format::flow(reading.flow, page.display());
         let note = page.report.line(reading.line).map(|line| airtally_words::standing::cite(line.source));
-        let figure = explainer.figure(name, &shown, Size::Row, reading.line);
+        let figure = view.figure(name, &shown, Size::Row, reading.line);
         row(html! {}, html! { name }, html! { note.unwrap_or_default() }, figure, None)
     });
     part(
@@ -35,7 +34,8 @@ pub fn readings(explainer: &Explainer) -> Html {
 }
 
 /// The table of rule sets.
-pub fn codes(page: &Page, hands: &Hands) -> Html {
+pub fn codes(view: &View) -> Html {
+    let (page, hands) = (&view.page, &view.hands);
     let head = |level: Level| html! { <th scope="col" class="number">{ label::level(level) }</th> };
     let body = html! {
         <>

@@ -1,7 +1,7 @@
 //! The gap under each door.
 
+use crate::context::View;
 use crate::parts::air::air_tag;
-use crate::parts::explained::Explainer;
 use crate::parts::source::source_line;
 use crate::ui::figure::Size;
 use crate::ui::part::{part, row};
@@ -13,8 +13,8 @@ use airtally_words::{format, page as say, room};
 use yew::prelude::*;
 
 /// The part.
-pub fn doors(explainer: &Explainer) -> Html {
-    let page = &explainer.page;
+pub fn doors(view: &View) -> Html {
+    let page = &view.page;
     let openings = page.report.openings();
     let Some(first) = openings.first() else { return html! {} };
     let givens = page.report.givens();
@@ -25,20 +25,20 @@ pub fn doors(explainer: &Explainer) -> Html {
     let body = html! {
         <>
             <p class="soft small">{ say::doors_note(&width, &pressure) }</p>
-            <ol class="ledger">{ for openings.iter().map(|opening| door_row(explainer, opening)) }</ol>
+            <ol class="ledger">{ for openings.iter().map(|opening| door_row(view, opening)) }</ol>
             if let Some(source) = source { { source_line(source) } }
         </>
     };
     part(say::DOORS, html! {}, body)
 }
 
-fn door_row(explainer: &Explainer, opening: &Opening) -> Html {
-    let page = &explainer.page;
+fn door_row(view: &View, opening: &Opening) -> Html {
+    let page = &view.page;
     let name = room::name(&page.house, opening.room);
     let gap = format::small_length(opening.undercut.value, page.display());
     let area = format::opening(opening.area.value, page.display()).to_string();
     let flow = format::flow(opening.flow, page.display()).to_string();
-    let figure = explainer.figure(&say::gap_under(&name), &gap, Size::Row, opening.undercut.line);
+    let figure = view.figure(&say::gap_under(&name), &gap, Size::Row, opening.undercut.line);
     let note = say::through_door(opening.air == Air::Supply, &flow, &area);
     row(air_tag(opening.air), html! { name.clone() }, html! { note }, figure, None)
 }

@@ -6,35 +6,31 @@ mod doors;
 mod nights;
 mod rooms;
 
-use crate::context::{use_desk, use_hands};
-use crate::parts::explained::use_explainer;
+use crate::context::View;
 use crate::ui::part::part;
 use airtally::rules::Air::{Extract, Supply};
 use airtally_words::{label, page as say};
 use yew::prelude::*;
 
 /// The screen.
-#[component]
-pub fn Air() -> Html {
-    let (explainer, desk, hands) = (use_explainer(), use_desk(), use_hands());
-    let level = desk.level;
-    let page = &explainer.page;
-    if page.house.rooms.is_empty() {
+pub fn air(view: &View) -> Html {
+    let level = view.desk.level;
+    if view.page.house.rooms.is_empty() {
         return nothing_yet(say::ASK_AIR);
     }
     html! {
         <div class="spread">
             <div class="leaf">
-                { answer::answer(&explainer, &hands, level) }
-                { part(label::air(Supply), html! {}, rooms::ledger(&explainer, level, Supply)) }
-                { part(label::air(Extract), html! {}, rooms::ledger(&explainer, level, Extract)) }
+                { answer::answer(view, level) }
+                { part(label::air(Supply), html! {}, rooms::ledger(view, level, Supply)) }
+                { part(label::air(Extract), html! {}, rooms::ledger(view, level, Extract)) }
                 <p><a class="button-main" href="#tubes">{ say::NEXT_TUBES }</a></p>
             </div>
             <div class="leaf">
-                { nights::nights(&explainer) }
-                { doors::doors(&explainer) }
-                { codes::readings(&explainer) }
-                { codes::codes(page, &hands) }
+                { nights::nights(view) }
+                { doors::doors(view) }
+                { codes::readings(view) }
+                { codes::codes(view) }
             </div>
         </div>
     }

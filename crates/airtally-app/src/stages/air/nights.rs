@@ -1,6 +1,6 @@
 //! The air of each bedroom by morning.
 
-use crate::parts::explained::Explainer;
+use crate::context::View;
 use crate::parts::source::source_line;
 use crate::ui::figure::Size;
 use crate::ui::gauge::gauge;
@@ -14,8 +14,8 @@ use airtally_words::{format, label, page as say, room};
 use yew::prelude::*;
 
 /// The part.
-pub fn nights(explainer: &Explainer) -> Html {
-    let page = &explainer.page;
+pub fn nights(view: &View) -> Html {
+    let page = &view.page;
     let nights = page.report.nights();
     if nights.is_empty() {
         return part(say::NIGHTS, html! {}, html! { <p class="soft small">{ say::NO_NIGHTS }</p> });
@@ -27,22 +27,22 @@ pub fn nights(explainer: &Explainer) -> Html {
     let body = html! {
         <>
             <p class="soft small">{ say::nights_note(&hours, &limit) }</p>
-            <ol class="ledger">{ for nights.iter().map(|night| night_row(explainer, night)) }</ol>
+            <ol class="ledger">{ for nights.iter().map(|night| night_row(view, night)) }</ol>
             if let Some(source) = source { { source_line(source) } }
         </>
     };
     part(say::NIGHTS, html! {}, body)
 }
 
-fn night_row(explainer: &Explainer, night: &Night) -> Html {
-    let page = &explainer.page;
+fn night_row(view: &View, night: &Night) -> Html {
+    let page = &view.page;
     let name = room::name(&page.house, night.room);
     let sign = icon(if night.verdict == Verdict::Fresh { Icon::Fine } else { Icon::Caution });
     let ppm = format::value(night.morning.value.as_ppm(), Unit::PartPerMillion);
-    let figure = explainer.figure(&say::co2_in(&name), &ppm, Size::Row, night.morning.line);
+    let figure = view.figure(&say::co2_in(&name), &ppm, Size::Row, night.morning.line);
     let people = say::sleepers(&format::number(night.sleepers, 1));
     let note = [&people, " · ", label::verdict(night.verdict)].concat();
-    row(sign, html! { name.clone() }, html! { note }, figure, Some(under(explainer, night, &name)))
+    row(sign, html! { name.clone() }, html! { note }, figure, Some(under(view, night, &name)))
 }
 
 /// Air for a person is told in litres a second wherever metres are used.
@@ -53,17 +53,17 @@ const fn by_the_second(display: Display) -> Display {
     }
 }
 
-fn under(explainer: &Explainer, night: &Night, name: &str) -> Html {
-    let givens = explainer.page.report.givens();
+fn under(view: &View, night: &Night, name: &str) -> Html {
+    let givens = view.page.report.givens();
     let (limit, end) = (givens.value(GivenId::Co2Noticeable), givens.value(GivenId::Co2Unacceptable));
-    let each = format::flow(night.per_sleeper.value, by_the_second(explainer.page.display()));
+    let each = format::flow(night.per_sleeper.value, by_the_second(view.page.display()));
     let changes = format::value(night.air_change.value.as_per_hour(), Unit::PerHour);
     html! {
         <>
             { gauge(night.morning.value.as_ppm(), limit, end) }
             <div class="row-figures">
-                <span class="nowrap">{ explainer.figure(&say::per_sleeper_in(name), &each, Size::Mid, night.per_sleeper.line) }{ soft(say::PER_SLEEPER) }</span>
-                <span class="nowrap">{ explainer.figure(&say::changes_in(name), &changes, Size::Mid, night.air_change.line) }{ soft(say::AIR_CHANGES) }</span>
+                <span class="nowrap">{ view.figure(&say::per_sleeper_in(name), &each, Size::Mid, night.per_sleeper.line) }{ soft(say::PER_SLEEPER) }</span>
+                <span class="nowrap">{ view.figure(&say::changes_in(name), &changes, Size::Mid, night.air_change.line) }{ soft(say::AIR_CHANGES) }</span>
             </div>
         </>
     }

@@ -1,8 +1,7 @@
 //! Which room gets what.
 
-use crate::context::Page;
+use crate::context::{Page, View};
 use crate::parts::air::air_tag;
-use crate::parts::explained::Explainer;
 use crate::ui::figure::{Size, figure};
 use crate::ui::part::{row, row_sum};
 use airtally::quantity::Flow;
@@ -12,8 +11,8 @@ use airtally_words::{format, page as say, room};
 use yew::prelude::*;
 
 /// The rooms of one side and what they come to.
-pub fn ledger(explainer: &Explainer, level: Level, air: Air) -> Html {
-    let page = &explainer.page;
+pub fn ledger(view: &View, level: Level, air: Air) -> Html {
+    let page = &view.page;
     let shares = page.report.shares().at(level);
     let side = shares.side(air);
     if side.is_empty() {
@@ -22,17 +21,17 @@ pub fn ledger(explainer: &Explainer, level: Level, air: Air) -> Html {
     let sum = format::flow(shares.total, page.display());
     html! {
         <ol class="ledger">
-            { for side.iter().map(|share| share_row(explainer, share, air)) }
+            { for side.iter().map(|share| share_row(view, share, air)) }
             { row_sum(say::in_all(air == Air::Supply), figure(&sum.number, sum.unit, Size::Row)) }
         </ol>
     }
 }
 
-fn share_row(explainer: &Explainer, share: &Share, air: Air) -> Html {
-    let page = &explainer.page;
+fn share_row(view: &View, share: &Share, air: Air) -> Html {
+    let page = &view.page;
     let name = room::name(&page.house, share.room);
     let shown = format::flow(share.flow, page.display());
-    let figure = explainer.figure(&say::air_of(air == Air::Supply, &name), &shown, Size::Row, share.line);
+    let figure = view.figure(&say::air_of(air == Air::Supply, &name), &shown, Size::Row, share.line);
     row(air_tag(air), html! { name }, html! { note(page, share) }, figure, None)
 }
 

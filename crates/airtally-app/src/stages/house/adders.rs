@@ -1,6 +1,6 @@
 //! Adding a room: one press a room, and its floor area is asked for at once.
 
-use crate::context::{use_hands, use_page};
+use crate::context::View;
 use crate::desk::{Move, ROOMS};
 use crate::ui::icon::{Icon, icon};
 use airtally::edit::Edit;
@@ -10,10 +10,9 @@ use airtally_words::{label, page as say};
 use yew::prelude::*;
 
 /// The buttons.
-#[component]
-pub fn Adders() -> Html {
-    let (page, hands) = (use_page(), use_hands());
-    let next = RoomId(page.house.next_room);
+pub fn adders(view: &View) -> Html {
+    let hands = &view.hands;
+    let next = RoomId(view.page.house.next_room);
     let add = |kind: RoomKind| {
         let onclick = hands.doing(move |hands| {
             hands.edit(Edit::AddRoom(kind));

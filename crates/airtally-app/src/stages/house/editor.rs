@@ -1,9 +1,9 @@
 //! Everything about one room.
 
-use crate::context::{Hands, Page, use_hands, use_page};
+use crate::context::{Hands, Page, View};
 use crate::desk::{Move, ROOMS, Said, row_id};
 use crate::parts::choice::options;
-use crate::parts::entry::Entry;
+use crate::parts::entry::entry;
 use crate::ui::icon::{Icon, icon};
 use crate::ui::select::select;
 use airtally::edit::Edit;
@@ -12,47 +12,40 @@ use airtally_words::{label, page as say, room as words};
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-/// Which room.
-#[derive(Clone, PartialEq, Properties)]
-pub struct Props {
-    /// The room.
-    pub id: RoomId,
-}
-
-/// The editor.
-#[component]
-pub fn Editor(props: &Props) -> Html {
-    let (page, hands) = (use_page(), use_hands());
-    let Some(room) = page.house.room(props.id) else { return html! {} };
+/// The editor of a room.
+pub fn editor(view: &View, id: RoomId) -> Html {
+    let (page, hands) = (&view.page, &view.hands);
+    let Some(room) = page.house.room(id) else { return html! {} };
     let done = hands.doing::<()>(|hands| {
         hands.make(Move::Open(None));
         hands.make(Move::Aim(ROOMS.to_owned()));
     });
-    let entry = |field: RoomField| html! { <Entry field={Field::Room(room.id, field)} on_enter={done.clone()} /> };
+    let field = |field: Field| entry(view, field, Some(&done));
+    let about = |about: RoomField| field(Field::Room(id, about));
     let role = room.kind.role();
     html! {
         <>
             <div class="fields fields-two">
-                { entry(RoomField::Area) }
-                if role.takes_supply() { { entry(RoomField::Sleepers) } }
-                <Entry field={Field::RoomName(room.id)} on_enter={done.clone()} />
-                <div class="fields fields-pair">{ kind(room, &hands) }{ storey(&page, room, &hands) }</div>
-                { entry(RoomField::Length) }
-                { entry(RoomField::Width) }
-                { entry(RoomField::Height) }
-                if role.takes_supply() { { entry(RoomField::SupplyRun) } }
-                if role.takes_extract() { { entry(RoomField::ExtractRun) } }
+                { about(RoomField::Area) }
+                if role.takes_supply() { { about(RoomField::Sleepers) } }
+                { field(Field::RoomName(id)) }
+                <div class="fields fields-pair">{ kind(room, hands) }{ storey(page, room, hands) }</div>
+                { about(RoomField::Length) }
+                { about(RoomField::Width) }
+                { about(RoomField::Height) }
+                if role.takes_supply() { { about(RoomField::SupplyRun) } }
+                if role.takes_extract() { { about(RoomField::ExtractRun) } }
             </div>
-            if room.kind.is_kitchen() { { open_kitchen(room, &hands) } }
+            if room.kind.is_kitchen() { { open_kitchen(room, hands) } }
             <div class="buttons buttons-apart">
                 <button type="button" class="button-main" onclick={done.reform(|_: MouseEvent| ())}>{ say::DONE }</button>
-                <div class="buttons">{ for moves(&page, room).into_iter().map(|(sign, words, to)| shift(room, sign, words, to, &hands)) }</div>
+                <div class="buttons">{ for moves(page, room).map(|(sign, words, to)| shift(room, sign, words, to, hands)) }</div>
             </div>
             <div class="buttons buttons-apart">
                 <button type="button" class="button" onclick={hands.editing(Edit::DuplicateRoom(room.id))}>
                     { icon(Icon::Copy) }{ say::DUPLICATE }
                 </button>
-                <button type="button" class="button" onclick={remove(&page, room, &hands)}>{ icon(Icon::Bin) }{ say::REMOVE }</button>
+                <button type="button" class="button" onclick={remove(page, room, hands)}>{ icon(Icon::Bin) }{ say::REMOVE }</button>
             </div>
         </>
     }
@@ -69,11 +62,10 @@ fn kind(room: &Room, hands: &Hands) -> Html {
     select([&row_id(id), "-kind"].concat(), say::KIND, "", options, &chosen)
 }
 
-/// Storeys that can be chosen: two below the ground to five above, and the one the room is on.
+/// Storeys that can be chosen: two below the ground to five above, and those there are.
 fn storey(page: &Page, room: &Room, hands: &Hands) -> Html {
-    let mut storeys: Vec<i8> = (-2..=5).chain(page.house.rooms.iter().map(|room| room.storey)).collect();
-    storeys.sort_unstable();
-    storeys.dedup();
+    let there = |storey: &i8| (-2..=5).contains(storey) || page.house.rooms.iter().any(|room| room.storey == *storey);
+    let storeys: Vec<i8> = (i8::MIN..=i8::MAX).filter(there).collect();
     let options = storeys.iter().map(|storey| (label::storey(*storey).into(), *storey == room.storey)).collect();
     let (id, hands) = (room.id, hands.clone());
     let chosen = Callback::from(move |at: usize| {
@@ -102,13 +94,13 @@ fn open_kitchen(room: &Room, hands: &Hands) -> Html {
 }
 
 /// Where the room can move within its storey: the places of its neighbours there.
-fn moves(page: &Page, room: &Room) -> Vec<(Icon, &'static str, Option<usize>)> {
+fn moves(page: &Page, room: &Room) -> [(Icon, &'static str, Option<usize>); 2] {
     let rooms = &page.house.rooms;
     let at = rooms.iter().position(|other| other.id == room.id).unwrap_or_default();
     let alike = |other: &Room| other.storey == room.storey;
     let up = rooms[..at].iter().rposition(alike);
     let down = rooms.iter().enumerate().skip(at + 1).find(|(_, other)| alike(other)).map(|(place, _)| place);
-    vec![(Icon::Up, say::MOVE_UP, up), (Icon::Down, say::MOVE_DOWN, down)]
+    [(Icon::Up, say::MOVE_UP, up), (Icon::Down, say::MOVE_DOWN, down)]
 }
 
 fn shift(room: &Room, sign: Icon, words: &'static str, to: Option<usize>, hands: &Hands) -> Html {

@@ -7,32 +7,31 @@ mod room;
 mod site;
 mod start;
 
-use crate::context::{Page, use_desk, use_page};
+use crate::context::{Page, View};
 use airtally::facts::RoomFacts;
 use airtally::quantity::Unit;
 use airtally_words::{format, label, page as say};
 use yew::prelude::*;
 
 /// The screen.
-#[component]
-pub fn House() -> Html {
-    let (page, desk) = (use_page(), use_desk());
+pub fn house(view: &View) -> Html {
+    let page = &view.page;
     let empty = page.house.rooms.is_empty();
-    if empty && !desk.begun {
-        return html! { <start::Start /> };
+    if empty && !view.desk.begun {
+        return start::start(&view.hands);
     }
     html! {
         <div class="spread">
             <div class="leaf">
                 <header>
                     <h1>{ say::ASK_HOUSE }</h1>
-                    <p class="soft">{ if empty { say::ADD_FIRST_ROOM.to_owned() } else { summary(&page) } }</p>
+                    <p class="soft">{ if empty { say::ADD_FIRST_ROOM.to_owned() } else { summary(page) } }</p>
                 </header>
-                { for storeys(&page).into_iter().map(|storey| ledger(&page, storey)) }
-                <adders::Adders />
+                { for storeys(page).map(|storey| ledger(view, storey)) }
+                { adders::adders(view) }
             </div>
             <div class="leaf">
-                <site::Site />
+                { site::site(view) }
                 if !empty { <p><a class="button-main" href="#air">{ say::NEXT_AIR }</a></p> }
             </div>
         </div>
@@ -47,19 +46,17 @@ fn summary(page: &Page) -> String {
 }
 
 /// The storeys there are, lowest first.
-fn storeys(page: &Page) -> Vec<i8> {
-    let mut storeys: Vec<i8> = page.house.rooms.iter().map(|room| room.storey).collect();
-    storeys.sort_unstable();
-    storeys.dedup();
-    storeys
+fn storeys(page: &Page) -> impl Iterator<Item = i8> {
+    (i8::MIN..=i8::MAX).filter(|storey| page.house.rooms.iter().any(|room| room.storey == *storey))
 }
 
-fn ledger(page: &Page, storey: i8) -> Html {
+fn ledger(view: &View, storey: i8) -> Html {
+    let page = &view.page;
     let rooms: Vec<&RoomFacts> = page.report.facts().rooms.iter().filter(|room| room.storey == storey).collect();
     html! {
         <section class="part" key={i32::from(storey)}>
             <div class="part-head"><h2>{ label::storey(storey) }</h2><span class="soft">{ say::rooms(rooms.len()) }</span></div>
-            <ol class="ledger">{ for rooms.iter().map(|facts| room::row(page, facts)) }</ol>
+            <ol class="ledger">{ for rooms.iter().map(|facts| room::row(view, facts)) }</ol>
         </section>
     }
 }

@@ -1,23 +1,37 @@
-//! One room's row. It draws again only when what it shows has changed.
+//! One room's row.
 
-use super::editor::Editor;
-use crate::context::{Page, use_desk, use_hands};
+use super::editor::editor;
+use crate::context::View;
 use crate::desk::{Move, row_id};
 use crate::parts::air::role_tag;
 use crate::ui::figure::{Size, figure};
 use crate::ui::icon::{Icon, icon};
 use airtally::facts::RoomFacts;
-use airtally::house::{Role, RoomId};
+use airtally::house::Role;
 use airtally_words::{format, label, page as say, room};
 use yew::prelude::*;
 
-/// The row of a room.
-pub fn row(page: &Page, facts: &RoomFacts) -> Html {
-    let name = room::name(&page.house, facts.id);
-    let area = facts.area.map(|area| format::in_display(area.value(), area.unit(), page.display()));
-    let (number, unit) = area.map_or((String::new(), ""), |shown| (shown.number, shown.unit));
-    let note = note(facts, &name);
-    html! { <Row key={facts.id.0} id={facts.id} role={facts.role} {name} {note} {number} {unit} /> }
+/// The row of a room; its editor when it is open.
+pub fn row(view: &View, facts: &RoomFacts) -> Html {
+    let id = facts.id;
+    let name = room::name(&view.page.house, id);
+    let open = view.desk.open == Some(id);
+    let panel = [&row_id(id), "-panel"].concat();
+    let turn = view.hands.doing(move |hands| hands.make(Move::Open((!open).then_some(id))));
+    html! {
+        <li key={id.0} class={classes!("row", open.then_some("is-open"))}>
+            <span class="row-mark">{ role_tag(facts.role) }</span>
+            <div class="row-main">
+                <h3 class="row-name">
+                    <button type="button" class="row-open" id={row_id(id)} aria-expanded={open.to_string()}
+                        aria-controls={open.then_some(panel.clone())} onclick={turn}>{ name.clone() }</button>
+                </h3>
+                <p class="row-note">{ note(facts, &name) }</p>
+            </div>
+            <div class="row-figure row-turn">{ area(view, facts) }{ icon(Icon::Down) }</div>
+            if open { <div class="row-edit" id={panel} role="group" aria-label={name}>{ editor(view, id) }</div> }
+        </li>
+    }
 }
 
 fn note(facts: &RoomFacts, name: &str) -> String {
@@ -35,46 +49,13 @@ fn note(facts: &RoomFacts, name: &str) -> String {
     notes.join(" · ")
 }
 
-/// What a row shows.
-#[derive(Clone, PartialEq, Properties)]
-pub struct Props {
-    id: RoomId,
-    role: Role,
-    name: AttrValue,
-    note: AttrValue,
-    /// Empty: no area is known.
-    number: AttrValue,
-    unit: &'static str,
-}
-
-/// The row.
-#[component]
-fn Row(props: &Props) -> Html {
-    let (desk, hands) = (use_desk(), use_hands());
-    let id = props.id;
-    let open = desk.open == Some(id);
-    let panel = [&row_id(id), "-panel"].concat();
-    let turn = hands.doing(move |hands| hands.make(Move::Open((!open).then_some(id))));
-    html! {
-        <li class={classes!("row", open.then_some("is-open"))}>
-            <span class="row-mark">{ role_tag(props.role) }</span>
-            <div class="row-main">
-                <h3 class="row-name">
-                    <button type="button" class="row-open" id={row_id(id)} aria-expanded={open.to_string()}
-                        aria-controls={open.then_some(panel.clone())} onclick={turn}>{ props.name.clone() }</button>
-                </h3>
-                <p class="row-note">{ props.note.clone() }</p>
-            </div>
-            <div class="row-figure row-turn">{ area(props) }{ icon(Icon::Down) }</div>
-            if open { <div class="row-edit" id={panel} role="group" aria-label={props.name.clone()}><Editor {id} /></div> }
-        </li>
-    }
-}
-
-fn area(props: &Props) -> Html {
-    match (props.number.is_empty(), props.role) {
-        (false, _) => figure(&props.number, props.unit, Size::Mid),
-        (true, Role::Never) => html! {},
-        (true, _) => html! { <span class="small soft">{ say::NO_AREA }</span> },
+fn area(view: &View, facts: &RoomFacts) -> Html {
+    match (facts.area, facts.role) {
+        (Some(area), _) => {
+            let shown = format::in_display(area.value(), area.unit(), view.page.display());
+            figure(&shown.number, shown.unit, Size::Mid)
+        }
+        (None, Role::Never) => html! {},
+        (None, _) => html! { <span class="small soft">{ say::NO_AREA }</span> },
     }
 }

@@ -1,6 +1,6 @@
 //! The empty start that teaches.
 
-use crate::context::use_hands;
+use crate::context::Hands;
 use crate::desk::Move;
 use crate::frame::top::load;
 use crate::parts::air::{air_tag, outdoor_tag};
@@ -9,9 +9,7 @@ use airtally_words::{demo, page as say};
 use yew::prelude::*;
 
 /// The start.
-#[component]
-pub fn Start() -> Html {
-    let hands = use_hands();
+pub fn start(hands: &Hands) -> Html {
     html! {
         <div class="spread"><div class="leaf"><div class="start">
             <h1>{ say::START_TITLE }</h1>

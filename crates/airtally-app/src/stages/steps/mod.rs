@@ -3,18 +3,15 @@
 mod step;
 
 use super::air::nothing_yet;
-use crate::context::Page;
-use crate::parts::explained::{Explainer, use_explainer};
+use crate::context::{Page, View};
 use crate::ui::tally::tally;
 use airtally::steps::{Phase, Status, Step};
 use airtally_words::{page as say, step as words};
 use yew::prelude::*;
 
 /// The screen.
-#[component]
-pub fn Steps() -> Html {
-    let explainer = use_explainer();
-    let page = &explainer.page;
+pub fn steps(view: &View) -> Html {
+    let page = &view.page;
     let steps = page.report.steps();
     if steps.is_empty() || page.house.rooms.is_empty() {
         return nothing_yet(say::ASK_STEPS);
@@ -22,7 +19,7 @@ pub fn Steps() -> Html {
     let phases = phases(steps);
     let (left, right) = phases.split_at(phases.len().div_ceil(2));
     let leaf = |phases: &[(Phase, Vec<&Step>)]| -> Html {
-        phases.iter().map(|(phase, steps)| section(&explainer, *phase, steps)).collect()
+        phases.iter().map(|(phase, steps)| section(view, *phase, steps)).collect()
     };
     html! {
         <div class="spread">
@@ -66,7 +63,7 @@ fn answer(page: &Page, steps: &[Step]) -> Html {
     }
 }
 
-fn section(explainer: &Explainer, phase: Phase, steps: &[&Step]) -> Html {
+fn section(view: &View, phase: Phase, steps: &[&Step]) -> Html {
     let (done, all) = (done_of(steps.iter().copied()), steps.len() as u32);
     html! {
         <section class="phase part" key={phase as usize}>
@@ -74,7 +71,7 @@ fn section(explainer: &Explainer, phase: Phase, steps: &[&Step]) -> Html {
                 <h2>{ words::phase(phase) }</h2>
                 <span class="tallied">{ tally(done, all, say::steps_done(done, all)) }<span class="small soft">{ say::of(done, all) }</span></span>
             </div>
-            <ol class="ledger steps">{ for steps.iter().map(|step| step::item(explainer, step)) }</ol>
+            <ol class="ledger steps">{ for steps.iter().map(|step| step::item(view, step)) }</ol>
         </section>
     }
 }

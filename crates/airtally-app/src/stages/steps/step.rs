@@ -1,7 +1,7 @@
 //! One step: its tick or lock, this house's numbers, the rule of thumb, the caution and who says so.
 
+use crate::context::View;
 use crate::desk::{Move, Topic};
-use crate::parts::explained::Explainer;
 use crate::parts::source::source_line;
 use crate::platform::page as window;
 use crate::ui::figure::{Size, figure, figure_button};
@@ -16,22 +16,22 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 /// The row of a step.
-pub fn item(explainer: &Explainer, step: &Step) -> Html {
-    let page = &explainer.page;
+pub fn item(view: &View, step: &Step) -> Html {
+    let page = &view.page;
     let id = heading_id(&step.key);
     let locked = matches!(step.status, Status::LockedBy(_));
     let done = step.status == Status::Done;
     let title = words::title(step, &page.house, page.display());
     html! {
         <li key={id.clone()} class={classes!("step", done.then_some("is-done"), locked.then_some("is-locked"))}>
-            { tick(explainer, step, &id, locked) }
+            { tick(view, step, &id, locked) }
             <div class="step-body">
                 <h3 class="step-do" id={id} tabindex="-1">{ title }</h3>
                 if let Some(lock) = words::lock(step, &page.house) {
                     <p class="step-lock">{ icon(Icon::Lock) }<span>{ lock }</span></p>
                 }
                 if !step.numbers.is_empty() {
-                    <div class="step-numbers">{ for step.numbers.iter().map(|one| number(explainer, one)) }</div>
+                    <div class="step-numbers">{ for step.numbers.iter().map(|one| number(view, one)) }</div>
                 }
                 <p class="step-rule">{ words::rule(step.key.rule) }</p>
                 if let Some(words) = words::caution(step.key.rule) { { caution(words) } }
@@ -41,11 +41,11 @@ pub fn item(explainer: &Explainer, step: &Step) -> Html {
     }
 }
 
-fn tick(explainer: &Explainer, step: &Step, heading: &str, locked: bool) -> Html {
+fn tick(view: &View, step: &Step, heading: &str, locked: bool) -> Html {
     if locked {
         return html! { <span class="step-tick">{ icon(Icon::Lock) }</span> };
     }
-    let (key, hands) = (step.key, explainer.hands.clone());
+    let (key, hands) = (step.key, view.hands.clone());
     let onchange = Callback::from(move |event: Event| {
         if let Some(input) = event.target_dyn_into::<HtmlInputElement>() {
             hands.edit(Edit::Tick(key, input.checked()));
@@ -58,18 +58,18 @@ fn tick(explainer: &Explainer, step: &Step, heading: &str, locked: bool) -> Html
     }
 }
 
-fn number(explainer: &Explainer, number: &Number) -> Html {
+fn number(view: &View, number: &Number) -> Html {
     let name = words::number_name(number.name);
-    html! { <p class="step-number">{ value(explainer, number, name) }<span class="soft">{ name }</span></p> }
+    html! { <p class="step-number">{ value(view, number, name) }<span class="soft">{ name }</span></p> }
 }
 
-fn value(explainer: &Explainer, number: &Number, name: &str) -> Html {
+fn value(view: &View, number: &Number, name: &str) -> Html {
     let Some(value) = number.value else { return figure(format::DASH, say::TO_MEASURE, Size::Mid) };
-    let shown: Shown = format::in_display(value, number.unit, explainer.page.display());
+    let shown: Shown = format::in_display(value, number.unit, view.page.display());
     match number.origin {
-        Origin::Line(line) => explainer.figure(name, &shown, Size::Mid, line),
+        Origin::Line(line) => view.figure(name, &shown, Size::Mid, line),
         Origin::Given(id) => {
-            let onclick = explainer.hands.doing(move |hands| hands.make(Move::Explain(Topic::Given(id))));
+            let onclick = view.hands.doing(move |hands| hands.make(Move::Explain(Topic::Given(id))));
             figure_button(name, &shown.number, shown.unit, Size::Mid, onclick)
         }
         Origin::Typed(_) | Origin::Counted | Origin::Printed(_) => figure(&shown.number, shown.unit, Size::Mid),

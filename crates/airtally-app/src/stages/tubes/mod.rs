@@ -3,9 +3,8 @@
 mod run;
 
 use super::air::nothing_yet;
-use crate::context::{Page, use_hands};
+use crate::context::{Page, View};
 use crate::parts::choice::{choosing, options};
-use crate::parts::explained::{Explainer, use_explainer};
 use crate::ui::figure::{Size, figure};
 use crate::ui::part::part;
 use crate::ui::select::select;
@@ -20,20 +19,18 @@ use airtally_words::{label, page as say};
 use yew::prelude::*;
 
 /// The screen.
-#[component]
-pub fn Tubes() -> Html {
-    let (explainer, hands) = (use_explainer(), use_hands());
-    let page = &explainer.page;
+pub fn tubes(view: &View) -> Html {
+    let page = &view.page;
     let runs = page.report.runs();
     if runs.runs.is_empty() {
         return nothing_yet(say::ASK_TUBES);
     }
-    let chosen = choosing(page, &hands, &TubeSize::ALL, |choices, tube| choices.tube = tube);
+    let chosen = choosing(page, &view.hands, &TubeSize::ALL, |choices, tube| choices.tube = tube);
     html! {
         <div class="spread">
             <div class="leaf">
                 { answer(page, runs) }
-                { ports(&explainer, runs) }
+                { ports(view, runs) }
                 <section class="part">
                     <h2>{ say::TUBE }</h2>
                     <div class="fields">
@@ -42,7 +39,7 @@ pub fn Tubes() -> Html {
                 </section>
                 <p><a class="button-main" href="#steps">{ say::NEXT_STEPS }</a></p>
             </div>
-            <div class="leaf">{ for Air::BOTH.map(|air| side(&explainer, runs, air)) }</div>
+            <div class="leaf">{ for Air::BOTH.map(|air| side(view, runs, air)) }</div>
         </div>
     }
 }
@@ -59,11 +56,11 @@ fn answer(page: &Page, runs: &Runs) -> Html {
     }
 }
 
-fn ports(explainer: &Explainer, runs: &Runs) -> Html {
+fn ports(view: &View, runs: &Runs) -> Html {
     let total = |name: &'static str, ports: Traced<u32>| {
         let shown = Shown { number: format::count(ports.value), unit: Unit::Count.symbol() };
         html! {
-            <div class="total"><dt>{ name }</dt><dd>{ explainer.figure(name, &shown, Size::Row, ports.line) }</dd></div>
+            <div class="total"><dt>{ name }</dt><dd>{ view.figure(name, &shown, Size::Row, ports.line) }</dd></div>
         }
     };
     html! {
@@ -74,9 +71,9 @@ fn ports(explainer: &Explainer, runs: &Runs) -> Html {
     }
 }
 
-fn side(explainer: &Explainer, runs: &Runs, air: Air) -> Html {
+fn side(view: &View, runs: &Runs, air: Air) -> Html {
     let count = say::tubes(runs.tubes(air));
     let aside = html! { <span class="soft">{ count }</span> };
-    let rows = runs.side(air).map(|run| run::row(explainer, run));
+    let rows = runs.side(air).map(|run| run::row(view, run));
     part(label::air(air), aside, html! { <ol class="ledger">{ for rows }</ol> })
 }

@@ -1,7 +1,7 @@
 //! One room's run: its tubes, the reason for their number, speeds against limits, and the length to cut.
 
+use crate::context::View;
 use crate::parts::air::air_tag;
-use crate::parts::explained::Explainer;
 use crate::ui::figure::Size;
 use crate::ui::gauge::gauge;
 use crate::ui::part::{row as ledger_row, soft};
@@ -15,33 +15,33 @@ use airtally_words::{label, page as say, room};
 use yew::prelude::*;
 
 /// The row.
-pub fn row(explainer: &Explainer, run: &Run) -> Html {
-    let name = room::name(&explainer.page.house, run.room);
+pub fn row(view: &View, run: &Run) -> Html {
+    let name = room::name(&view.page.house, run.room);
     let count = run.tubes.value;
     let shown = Shown { number: format::count(count), unit: "" };
     let figure = html! {
         <span class="row-tally">
             { tally(count, count, say::tubes(count)) }
-            { explainer.figure(&say::tubes_to(&name, run.air == Air::Supply), &shown, Size::Row, run.tubes.line) }
+            { view.figure(&say::tubes_to(&name, run.air == Air::Supply), &shown, Size::Row, run.tubes.line) }
         </span>
     };
     let mark = [label::air_letter(run.air), &run.mark.to_string()].concat();
     let note = html! { say::run_note(&mark, label::why(run.why)) };
-    ledger_row(air_tag(run.air), html! { name.clone() }, note, figure, Some(under(explainer, run, &name)))
+    ledger_row(air_tag(run.air), html! { name.clone() }, note, figure, Some(under(view, run, &name)))
 }
 
-fn under(explainer: &Explainer, run: &Run, name: &str) -> Html {
+fn under(view: &View, run: &Run, name: &str) -> Html {
     html! {
         <>
-            { speed(explainer, Level::Normal, run.speed_normal, run.limit_normal, run, name) }
-            if run.boost != run.normal { { speed(explainer, Level::Boost, run.speed_boost, run.limit_boost, run, name) } }
-            { cut(explainer, run, name) }
+            { speed(view, Level::Normal, run.speed_normal, run.limit_normal, run, name) }
+            if run.boost != run.normal { { speed(view, Level::Boost, run.speed_boost, run.limit_boost, run, name) } }
+            { cut(view, run, name) }
         </>
     }
 }
 
-fn speed(explainer: &Explainer, level: Level, speed: Traced<Velocity>, limit: Velocity, run: &Run, name: &str) -> Html {
-    let display = explainer.page.display();
+fn speed(view: &View, level: Level, speed: Traced<Velocity>, limit: Velocity, run: &Run, name: &str) -> Html {
+    let display = view.page.display();
     let shown = format::velocity(speed.value, display);
     let most = say::limit(&format::velocity(limit, display).to_string());
     let end = run.limit_boost.max(run.limit_normal).max(run.speed_boost.value).max(run.speed_normal.value);
@@ -49,19 +49,19 @@ fn speed(explainer: &Explainer, level: Level, speed: Traced<Velocity>, limit: Ve
     html! {
         <div class="speed">
             { soft(label::level(level)) }
-            { explainer.figure(&spoken, &shown, Size::Mid, speed.line) }
+            { view.figure(&spoken, &shown, Size::Mid, speed.line) }
             { gauge(speed.value.as_ms(), limit.as_ms(), end.as_ms()) }
             { soft(most) }
         </div>
     }
 }
 
-fn cut(explainer: &Explainer, run: &Run, name: &str) -> Html {
+fn cut(view: &View, run: &Run, name: &str) -> Html {
     match run.cut {
         Some(cut) => {
-            let shown = format::length(cut.value, explainer.page.display());
+            let shown = format::length(cut.value, view.page.display());
             html! {
-                <p class="speed-cut">{ explainer.figure(&say::cut_for(name), &shown, Size::Mid, cut.line) }{ soft(say::CUT_EACH) }</p>
+                <p class="speed-cut">{ view.figure(&say::cut_for(name), &shown, Size::Mid, cut.line) }{ soft(say::CUT_EACH) }</p>
             }
         }
         None => html! { <p>{ soft(say::NO_LENGTH) }</p> },
