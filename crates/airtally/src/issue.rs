@@ -16,6 +16,11 @@ pub enum Severity {
     Stops,
 }
 
+impl Severity {
+    /// All of them, worst first.
+    pub const WORST_FIRST: [Self; 4] = [Self::Stops, Self::OutsideRule, Self::Unusual, Self::Note];
+}
+
 /// What an issue is about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Place {

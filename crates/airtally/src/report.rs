@@ -4,7 +4,7 @@ use crate::co2::{self, Night};
 use crate::facts::Facts;
 use crate::given::Givens;
 use crate::house::House;
-use crate::issue::Issue;
+use crate::issue::{Issue, Severity};
 use crate::quantity::Flow;
 use crate::rules::{Demand, Level, RuleSet};
 use crate::runs::Runs;
@@ -161,9 +161,9 @@ impl Report {
     pub fn issues(&self) -> Vec<Issue> {
         self.steps();
         self.nights();
-        let mut issues = self.issues.borrow().clone();
-        issues.sort_by_key(|issue| std::cmp::Reverse(issue.severity()));
-        issues
+        let issues = self.issues.borrow();
+        let of = |severity| issues.iter().filter(move |issue| issue.severity() == severity).copied();
+        Severity::WORST_FIRST.into_iter().flat_map(of).collect()
     }
 
     /// A line of the working.

@@ -133,7 +133,9 @@ impl LevelShares {
 
     /// The shares of one side by room, for looking many up.
     pub fn by_room(&self, air: Air) -> BTreeMap<RoomId, Share> {
-        self.side(air).iter().map(|share| (share.room, *share)).collect()
+        let mut by_room = BTreeMap::new();
+        by_room.extend(self.side(air).iter().map(|share| (share.room, *share)));
+        by_room
     }
 
     /// The sum of one side, in whole steps.

@@ -14,8 +14,7 @@ pub fn issues(view: &View) -> Html {
     if page.issues.is_empty() {
         return html! { <p>{ say::ALL_CLEAR }</p> };
     }
-    const WORST_FIRST: [Severity; 4] = [Severity::Stops, Severity::OutsideRule, Severity::Unusual, Severity::Note];
-    html! { <div id="problems">{ for WORST_FIRST.map(|severity| group(page, severity, &visit)) }</div> }
+    html! { <div id="problems">{ for Severity::WORST_FIRST.map(|severity| group(page, severity, &visit)) }</div> }
 }
 
 fn group(page: &Page, severity: Severity, visit: &Callback<Place>) -> Html {

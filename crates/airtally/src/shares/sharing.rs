@@ -170,7 +170,13 @@ impl Sharing<'_> {
     }
 }
 
-/// Largest first; equal ones keep their order.
+/// Largest first; equal ones keep their order. There are five at most, so each sinks to its place.
 fn sort(asked: &mut [Asked]) {
-    asked.sort_by(|a, b| b.flow.as_m3h().total_cmp(&a.flow.as_m3h()));
+    for from in 1..asked.len() {
+        let mut at = from;
+        while at > 0 && asked[at - 1].flow < asked[at].flow {
+            asked.swap(at - 1, at);
+            at -= 1;
+        }
+    }
 }
