@@ -214,7 +214,29 @@ fn rounded(value: f64, decimals: usize) -> f64 {
     if scaled.is_finite() { scaled.round() / scale } else { value }
 }
 
+/// Whole digits and a point: std's own printer would bring 8 kB of tables that every visitor of the page would load.
 fn plain(value: f64, decimals: usize) -> String {
-    let text = format!("{value:.decimals$}");
-    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
+    let scale = (0..decimals).fold(1_u64, |scale, _| scale * 10);
+    let scaled = (value * scale as f64).round();
+    if scaled >= TOO_LARGE {
+        return VAST.to_owned();
+    }
+    let (whole, mut part) = (scaled as u64 / scale, scaled as u64 % scale);
+    let mut places = decimals;
+    while places > 0 && part.is_multiple_of(10) {
+        part /= 10;
+        places -= 1;
+    }
+    let mut text = whole.to_string();
+    if places > 0 {
+        let digits = part.to_string();
+        text.push('.');
+        text.extend(std::iter::repeat_n('0', places - digits.len()));
+        text.push_str(&digits);
+    }
+    text
 }
+
+/// From here on a number has more digits than it knows, and none of them helps at work.
+const TOO_LARGE: f64 = 1e18;
+const VAST: &str = "over 10¹⁸";

@@ -94,7 +94,7 @@ fn run_time(min: f64) -> String {
 }
 
 fn steps_raise_total(level: Level, by: f64, display: Display) -> String {
-    let (level, by) = (label::level(level).to_lowercase(), format::flow(Flow::from_m3h(by), display));
+    let (level, by) = (label::level(level).to_ascii_lowercase(), format::flow(Flow::from_m3h(by), display));
     format!("At {level}, minimums and whole steps together make the total {by} more than the rule asks.")
 }
 

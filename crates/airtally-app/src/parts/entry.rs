@@ -85,5 +85,5 @@ fn readings(trouble: Option<&Issue>) -> Vec<(AttrValue, AttrValue)> {
     else {
         return Vec::new();
     };
-    [decimal, thousands].map(|number| (say::reading(number).into(), number.to_string().into())).to_vec()
+    [decimal, thousands].map(|number| (say::reading(number).into(), say::plain_number(number).into())).to_vec()
 }

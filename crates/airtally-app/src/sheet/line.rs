@@ -1,6 +1,6 @@
 //! One line of the working: the equation, the numbers put in, the value, where each comes from, and who says so.
 
-use super::put_in::put_in;
+use super::put_in::{is_symbol, put_in};
 use super::visiting;
 use crate::context::{Page, View};
 use crate::desk::{Move, Topic};
@@ -67,7 +67,7 @@ fn letter(symbol: &str) -> Html {
 /// An equation whose symbols have their subscripts set low.
 fn lettered(equation: &str) -> Html {
     let piece = |piece: &str| {
-        let end = piece.find(|letter: char| !(letter.is_alphanumeric() || letter == '_' || letter == 'Σ'));
+        let end = piece.find(|letter: char| !is_symbol(letter));
         let (symbol, rest) = piece.split_at(end.unwrap_or(piece.len()));
         html! { <>{ letter(symbol) }{ rest.to_owned() }</> }
     };

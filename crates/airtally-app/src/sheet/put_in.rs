@@ -30,7 +30,12 @@ fn number_of<'a>(symbol: &str, numbers: &'a [(&str, String)]) -> Option<&'a str>
 
 /// Letters, digits and underscores that stand together make one symbol.
 fn word_length(text: &str) -> usize {
-    text.find(|letter: char| !(letter.is_alphanumeric() || letter == '_')).unwrap_or(text.len())
+    text.find(|letter: char| !is_symbol(letter)).unwrap_or(text.len())
+}
+
+/// Whether a letter can be part of a symbol: `C_o`, `Σq`, `a₂`.
+pub fn is_symbol(letter: char) -> bool {
+    letter.is_ascii_alphanumeric() || matches!(letter, '_' | 'Α'..='ω' | '₀'..='₉')
 }
 
 #[cfg(test)]

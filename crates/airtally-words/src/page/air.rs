@@ -112,7 +112,9 @@ pub fn gap_under(room: &str) -> String {
 
 /// A sentence's start inside another sentence.
 fn lower(words: &str) -> String {
-    let mut letters = words.chars();
-    let first = letters.next().map(|letter| letter.to_lowercase().to_string());
-    [&first.unwrap_or_default(), letters.as_str()].concat()
+    let mut words = words.to_owned();
+    if let Some(first) = words.get_mut(..1) {
+        first.make_ascii_lowercase();
+    }
+    words
 }

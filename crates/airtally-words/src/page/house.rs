@@ -95,5 +95,10 @@ pub fn unit_of(field: &str) -> String {
 
 /// One reading of a text like `1,234`.
 pub fn reading(number: f64) -> String {
-    ["I mean ", &number.to_string()].concat()
+    ["I mean ", &plain_number(number)].concat()
+}
+
+/// A number as it can be typed.
+pub fn plain_number(number: f64) -> String {
+    crate::format::number(number, 3).replace(crate::format::NARROW, "")
 }

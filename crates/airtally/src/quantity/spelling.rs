@@ -51,15 +51,17 @@ fn plain(letter: char) -> char {
         '’' | '′' => '\'',
         '”' | '″' => '"',
         'º' | '˚' => '°',
-        _ if letter.is_ascii() => letter.to_ascii_lowercase(),
-        _ => letter.to_lowercase().next().unwrap_or(letter),
+        _ => letter.to_ascii_lowercase(),
     }
 }
 
 /// Drops the full stop of `ft.`, but not the point of `.5`.
 fn strip_full_stop<'a>(text: &'a str, spelling: &str) -> &'a str {
     match text.strip_prefix('.') {
-        Some(after) if spelling.ends_with(char::is_alphabetic) && !after.starts_with(|c: char| c.is_ascii_digit()) => {
+        Some(after)
+            if spelling.ends_with(|c: char| c.is_ascii_alphabetic())
+                && !after.starts_with(|c: char| c.is_ascii_digit()) =>
+        {
             after
         }
         _ => text,
@@ -72,5 +74,12 @@ fn ends_word(rest: &str) -> bool {
         return true;
     };
     let is_digit = next.is_ascii_digit() || vulgar(next).is_some();
-    is_digit || !(next.is_alphanumeric() || matches!(next, '/' | '^' | '⁻'))
+    is_digit || !(is_letter(next) || matches!(next, '/' | '^' | '⁻'))
+}
+
+/// A letter or digit of any script, by the blocks they stand in: the tables of all letters would be a tenth of the page.
+fn is_letter(letter: char) -> bool {
+    let in_a_block =
+        matches!(letter, 'ª' | 'µ' | 'º' | '\u{c0}'..='\u{1fff}' | '\u{2c00}'..='\u{2dff}' | '\u{3040}'..='\u{ffdc}');
+    letter.is_ascii_alphanumeric() || (in_a_block && !matches!(letter, '×' | '÷'))
 }
