@@ -6,7 +6,7 @@ use crate::formula::Formula;
 use crate::house::RoomKind;
 use crate::issue::Trouble;
 use crate::quantity::Unit::{LitrePerSecond as LS, Ratio, SquareMetre};
-use crate::source::{ARITHMETIC, Source};
+use crate::source::Source;
 use crate::working::{Origin, Term};
 
 static TABLE_1_3: Source = Source::published("Approved Document F vol 1", "2021", "table 1.3");
@@ -47,12 +47,8 @@ fn whole_dwelling(brief: &mut Brief) {
     let by_area = PER_AREA * area;
     let terms = [Term::new("a", PER_AREA, Ratio, Origin::Printed(&AREA_RATE)), area_term];
     let area_line = brief.working.record(Formula::AdfArea, (by_area, LS), &AREA_RATE, &terms);
-    let whole = table.max(by_area);
-    let terms = [
-        Term::new("Q_table", table, LS, Origin::Line(table_line)),
-        Term::new("Q_area", by_area, LS, Origin::Line(area_line)),
-    ];
-    let line = brief.working.record(Formula::AdfWhole, (whole, LS), &ARITHMETIC, &terms);
+    let table = ("Q_table", table, table_line);
+    let (whole, line) = brief.larger(Formula::AdfWhole, LS, table, ("Q_area", by_area, area_line));
     brief.whole(Level::Normal, flow(whole, LS), line);
 }
 

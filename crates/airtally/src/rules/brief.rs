@@ -74,6 +74,20 @@ impl<'a> Brief<'a> {
         self.demand.requirements.push(Requirement { scope: Scope::Room(room, air), level, flow, line });
     }
 
+    /// The larger of two rates, with the source of the one that wins.
+    pub fn larger(
+        &mut self,
+        formula: Formula,
+        unit: Unit,
+        first: (&'static str, f64, LineId),
+        second: (&'static str, f64, LineId),
+    ) -> (f64, LineId) {
+        let (_, rate, winner) = if second.1 > first.1 { second } else { first };
+        let source = self.working.line(winner).map_or(&ARITHMETIC, |line| line.source);
+        let terms = [first, second].map(|(symbol, rate, line)| Term::new(symbol, rate, unit, Origin::Line(line)));
+        (rate, self.working.record(formula, (rate, unit), source, &terms))
+    }
+
     /// Notes another legal reading.
     pub fn alternative(&mut self, formula: Formula, flow: Flow, line: LineId) {
         self.demand.alternatives.push(Alternative { formula, flow, line });

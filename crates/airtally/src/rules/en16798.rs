@@ -7,7 +7,7 @@ use crate::given::GivenId;
 use crate::house::RoomKind;
 use crate::issue::Trouble;
 use crate::quantity::Unit::{Count, LitrePerSecond as LS, Ratio, SquareMetre};
-use crate::source::{ARITHMETIC, Source};
+use crate::source::Source;
 use crate::working::{Origin, Term};
 
 static BY_AREA: Source = Source::memory("EN 16798-1", "2019", "annex B, total by floor area");
@@ -33,12 +33,8 @@ pub fn ask(brief: &mut Brief) {
         Term::new("q_P", PER_PERSON[category], LS, Origin::Printed(&BY_PEOPLE)),
     ];
     let people_line = brief.working.record(Formula::PersonRate, (by_people, LS), &BY_PEOPLE, &terms);
-    let whole = by_area.max(by_people);
-    let terms = [
-        Term::new("q_1", by_area, LS, Origin::Line(area_line)),
-        Term::new("q_2", by_people, LS, Origin::Line(people_line)),
-    ];
-    let line = brief.working.record(Formula::Larger, (whole, LS), &ARITHMETIC, &terms);
+    let area = ("q_1", by_area, area_line);
+    let (whole, line) = brief.larger(Formula::Larger, LS, area, ("q_2", by_people, people_line));
     brief.whole(Level::Normal, flow(whole, LS), line);
     brief.demand.boost = super::Follows::Share(GivenId::BoostShare);
     brief.split_supply_by_kind();

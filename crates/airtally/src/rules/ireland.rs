@@ -5,7 +5,7 @@ use super::{Air, Brief, Level, adf};
 use crate::formula::Formula;
 use crate::issue::Trouble;
 use crate::quantity::Unit::{Count, LitrePerSecond as LS, Ratio, SquareMetre};
-use crate::source::{ARITHMETIC, PRACTICE, Source};
+use crate::source::{PRACTICE, Source};
 use crate::working::{Origin, Term};
 
 static PEOPLE: Source = Source::published("TGD F", "2019", "5 L/s + 4 L/s per person, seen at second hand");
@@ -32,12 +32,8 @@ pub fn ask(brief: &mut Brief) {
     let by_area = PER_AREA * area;
     let terms = [Term::new("a", PER_AREA, Ratio, Origin::Printed(&AREA_RATE)), area_term];
     let area_line = brief.working.record(Formula::AreaRate, (by_area, LS), &AREA_RATE, &terms);
-    let whole = by_people.max(by_area);
-    let terms = [
-        Term::new("q_1", by_people, LS, Origin::Line(people_line)),
-        Term::new("q_2", by_area, LS, Origin::Line(area_line)),
-    ];
-    let line = brief.working.record(Formula::Larger, (whole, LS), &ARITHMETIC, &terms);
+    let people = ("q_1", by_people, people_line);
+    let (whole, line) = brief.larger(Formula::Larger, LS, people, ("q_2", by_area, area_line));
     brief.whole(Level::Normal, flow(whole, LS), line);
     for room in brief.facts.drawn() {
         if let Some(rate) = adf::high_rate(room.kind) {
