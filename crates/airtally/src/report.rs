@@ -6,7 +6,7 @@ use crate::given::Givens;
 use crate::house::House;
 use crate::issue::{Issue, Severity};
 use crate::quantity::Flow;
-use crate::rules::{Demand, Level, RuleSet};
+use crate::rules::{Demand, RuleSet};
 use crate::runs::Runs;
 use crate::shares::Shares;
 use crate::steps::{self, Step};
@@ -195,6 +195,5 @@ impl Report {
 fn totals(rules: RuleSet, facts: &Facts, givens: &Givens) -> [Flow; 3] {
     let (mut working, mut issues) = (Working::default(), Vec::new());
     let demand = Demand::of(rules, facts, givens, &mut working, &mut issues);
-    let shares = Shares::of(facts, &demand, givens, &mut working, &mut issues);
-    Level::ALL.map(|level| shares.at(level).required.value)
+    Shares::required(facts, &demand, givens, &mut working)
 }

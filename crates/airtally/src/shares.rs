@@ -101,6 +101,12 @@ impl Shares {
         Self { step, unit, levels: [away, normal, boost] }
     }
 
+    /// What the rules ask for at away, normal and boost, without sharing it out.
+    pub fn required(facts: &Facts, demand: &Demand, givens: &Givens, working: &mut Working) -> [Flow; 3] {
+        let (step, unit, step_id) = step_of(facts.choices.display, givens);
+        Sharing { demand, givens, working, step, step_id, unit }.required()
+    }
+
     /// The flows at a level.
     pub fn at(&self, level: Level) -> &LevelShares {
         let [away, normal, boost] = &self.levels;

@@ -26,25 +26,32 @@ pub struct Sharing<'a> {
 }
 
 impl Sharing<'_> {
+    /// What is asked for at away, normal and boost, before anything is shared out.
+    pub fn required(&mut self) -> [Flow; 3] {
+        let normal = self.total_of(Level::Normal, None);
+        let boost = self.total_of(Level::Boost, Some(normal));
+        let away = self.away_asked(normal).map(|asked| self.total(&asked).value);
+        [away.unwrap_or(normal.value), normal.value, boost.value]
+    }
+
+    fn total_of(&mut self, level: Level, lower: Option<Traced<Flow>>) -> Traced<Flow> {
+        let (supply, extract) = self.both_wishes(level);
+        let asked = self.asked(level, (&supply, &extract), lower);
+        self.total(&asked)
+    }
+
     /// Normal, or boost above it.
     pub fn level(&mut self, level: Level, lower: Option<&LevelShares>) -> LevelShares {
-        let counted: &[Level] = if level == Level::Boost { &[Level::Normal, Level::Boost] } else { &[Level::Normal] };
-        let supply = self.wishes(Air::Supply, counted);
-        let extract = self.wishes(Air::Extract, counted);
-        let asked = self.asked(level, (&supply, &extract), lower);
+        let (supply, extract) = self.both_wishes(level);
+        let asked = self.asked(level, (&supply, &extract), lower.map(|lower| lower.required));
         self.dealt(level, asked, supply, extract)
     }
 
     /// Valves are set at normal and stay; away only turns the fans down.
     pub fn away(&mut self, normal: &LevelShares) -> LevelShares {
-        let Follows::Share(id) = self.demand.away else {
+        let Some(asked) = self.away_asked(normal.required) else {
             return LevelShares { level: Level::Away, ..normal.clone() };
         };
-        let mut asked = vec![self.share_of(normal, id)];
-        if let Some(whole) = self.demand.whole(Level::Away) {
-            asked.push(Asked { by: Asks::WholeDwelling, flow: whole.flow, line: whole.line });
-        }
-        sort(&mut asked);
         let as_normal = |shares: &[Share]| -> Vec<Wish> {
             shares
                 .iter()
@@ -56,6 +63,22 @@ impl Sharing<'_> {
             away = LevelShares { level: Level::Away, asked: away.asked, required: away.required, ..normal.clone() };
         }
         away
+    }
+
+    /// What asks for air when nobody is at home; `None` where the rules leave it at normal.
+    fn away_asked(&mut self, normal: Traced<Flow>) -> Option<Vec<Asked>> {
+        let Follows::Share(id) = self.demand.away else { return None };
+        let mut asked = vec![self.share_of(normal, id)];
+        if let Some(whole) = self.demand.whole(Level::Away) {
+            asked.push(Asked { by: Asks::WholeDwelling, flow: whole.flow, line: whole.line });
+        }
+        sort(&mut asked);
+        Some(asked)
+    }
+
+    fn both_wishes(&self, level: Level) -> (Vec<Wish>, Vec<Wish>) {
+        let counted: &[Level] = if level == Level::Boost { &[Level::Normal, Level::Boost] } else { &[Level::Normal] };
+        (self.wishes(Air::Supply, counted), self.wishes(Air::Extract, counted))
     }
 
     fn wishes(&self, air: Air, levels: &[Level]) -> Vec<Wish> {
@@ -72,7 +95,7 @@ impl Sharing<'_> {
         &mut self,
         level: Level,
         (supply, extract): (&[Wish], &[Wish]),
-        lower: Option<&LevelShares>,
+        lower: Option<Traced<Flow>>,
     ) -> Vec<Asked> {
         let mut asked = Vec::new();
         if let Some(whole) = self.demand.whole(level) {
@@ -91,35 +114,42 @@ impl Sharing<'_> {
             asked.push(self.share_of(normal, id));
         }
         if let Some(lower) = lower {
-            asked.push(Asked { by: Asks::LowerLevel, flow: lower.required.value, line: lower.required.line });
+            asked.push(Asked { by: Asks::LowerLevel, flow: lower.value, line: lower.line });
         }
         sort(&mut asked);
         asked
     }
 
-    fn share_of(&mut self, normal: &LevelShares, id: GivenId) -> Asked {
+    fn share_of(&mut self, normal: Traced<Flow>, id: GivenId) -> Asked {
         let share = self.givens.get(id);
-        let flow = normal.required.value * share.value;
-        let (value, unit) = self.shown(normal.required.value);
-        let terms = [self.givens.term("f", id), Term::new("T", value, unit, Origin::Line(normal.required.line))];
+        let flow = normal.value * share.value;
+        let (value, unit) = self.shown(normal.value);
+        let terms = [self.givens.term("f", id), Term::new("T", value, unit, Origin::Line(normal.line))];
         let line = self.working.record(Formula::LevelShare, self.shown(flow), share.source, &terms);
         Asked { by: Asks::ShareOfNormal, flow, line }
     }
 
     fn dealt(&mut self, level: Level, asked: Vec<Asked>, supply: Vec<Wish>, extract: Vec<Wish>) -> LevelShares {
-        let required = asked.first().map_or(Flow::ZERO, |first| first.flow);
-        let terms: Vec<Term> = asked.iter().map(|asked| self.asked_term(asked)).collect();
-        let line = self.working.record(Formula::LevelTotal, self.shown(required), &ARITHMETIC, &terms);
+        let required = self.total(&asked);
         let served = !supply.is_empty() && !extract.is_empty();
         let least = |wishes: &[Wish]| wishes.iter().map(|w| w.least(self.step)).fold(0_u32, u32::saturating_add);
         let total = match served {
-            true => steps_up(required, self.step).max(least(&supply)).max(least(&extract)),
+            true => steps_up(required.value, self.step).max(least(&supply)).max(least(&extract)),
             false => 0,
         };
         let flow = self.step * f64::from(total);
-        let mut side = |wishes: Vec<Wish>| if served { self.shares(&wishes, total, (flow, line)) } else { Vec::new() };
+        let mut side =
+            |wishes: Vec<Wish>| if served { self.shares(&wishes, total, (flow, required.line)) } else { Vec::new() };
         let (supply, extract) = (side(supply), side(extract));
-        LevelShares { level, required: Traced { value: required, line }, asked, total: flow, supply, extract }
+        LevelShares { level, required, asked, total: flow, supply, extract }
+    }
+
+    /// T = max(W, ΣS, ΣE …), the first of what is asked.
+    fn total(&mut self, asked: &[Asked]) -> Traced<Flow> {
+        let value = asked.first().map_or(Flow::ZERO, |first| first.flow);
+        let terms: Vec<Term> = asked.iter().map(|asked| self.asked_term(asked)).collect();
+        let line = self.working.record(Formula::LevelTotal, self.shown(value), &ARITHMETIC, &terms);
+        Traced { value, line }
     }
 
     fn shares(&mut self, wishes: &[Wish], total: u32, (flow, total_line): (Flow, LineId)) -> Vec<Share> {
