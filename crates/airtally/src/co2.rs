@@ -84,7 +84,7 @@ pub fn nights(
 ) -> Vec<Night> {
     let supply = shares.at(Level::Normal).by_room(Air::Supply);
     let bedrooms = facts.rooms.iter().filter(|room| room.kind.is_bedroom() && room.sleepers > 0.0);
-    let served = bedrooms.filter_map(|room| Some((room, supply.get(&room.id)?.flow)));
+    let served = bedrooms.filter_map(|room| Some((room, supply.get(room.id)?.flow)));
     let nights: Vec<Night> = served.filter_map(|(room, flow)| night(room, flow, givens, working)).collect();
     for night in &nights {
         let id = match night.verdict {

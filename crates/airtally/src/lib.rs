@@ -8,6 +8,7 @@
 //! This crate knows nothing of the web, of sentences, of clocks or of files. It never panics on a house, never gives a
 //! number that is not finite, and collects all issues instead of stopping at the first.
 
+pub mod by_room;
 pub mod co2;
 pub mod edit;
 pub mod entry;

@@ -7,6 +7,7 @@
 mod deal;
 mod sharing;
 
+use crate::by_room::ByRoom;
 use crate::facts::Facts;
 use crate::given::{GivenId, Givens};
 use crate::house::{Display, RoomId};
@@ -15,7 +16,6 @@ use crate::quantity::{Flow, Unit};
 use crate::rules::{Air, Demand, Level};
 use crate::working::{LineId, Traced, Working};
 use sharing::Sharing;
-use std::collections::BTreeMap;
 
 /// The flows of every terminal at every level.
 #[derive(Clone, Debug)]
@@ -138,9 +138,9 @@ impl LevelShares {
     }
 
     /// The shares of one side by room, for looking many up.
-    pub fn by_room(&self, air: Air) -> BTreeMap<RoomId, Share> {
-        let mut by_room = BTreeMap::new();
-        by_room.extend(self.side(air).iter().map(|share| (share.room, *share)));
+    pub fn by_room(&self, air: Air) -> ByRoom<Share> {
+        let mut by_room = ByRoom::new();
+        self.side(air).iter().for_each(|share| by_room.put(share.room, *share));
         by_room
     }
 

@@ -1,5 +1,6 @@
 //! Gaps under doors: the way air takes from the rooms it enters to the rooms it leaves.
 
+use crate::by_room::ByRoom;
 use crate::facts::Facts;
 use crate::formula::Formula;
 use crate::given::{GivenId, Givens};
@@ -10,7 +11,6 @@ use crate::rules::{Air, Level};
 use crate::shares::{Share, Shares};
 use crate::source::{ARITHMETIC, Source};
 use crate::working::{Origin, Term, Traced, Working};
-use std::collections::BTreeMap;
 
 /// The opening one room needs while its door is closed.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -61,7 +61,7 @@ pub fn openings(
     let (supply, extract) = (boost.by_room(Air::Supply), boost.by_room(Air::Extract));
     let mut found = Vec::new();
     for room in &facts.rooms {
-        let flow = |side: &BTreeMap<RoomId, Share>| side.get(&room.id).map_or(Flow::ZERO, |share| share.flow);
+        let flow = |side: &ByRoom<Share>| side.get(room.id).map_or(Flow::ZERO, |share| share.flow);
         let (supply, extract) = (flow(&supply), flow(&extract));
         let (air, flow) =
             if supply >= extract { (Air::Supply, supply - extract) } else { (Air::Extract, extract - supply) };

@@ -25,6 +25,7 @@ pub use crate::id::{Air, Level, RuleSet};
 pub use brief::Brief;
 pub use inputs::Inputs;
 
+use crate::by_room::ByRoom;
 use crate::facts::Facts;
 use crate::formula::Formula;
 use crate::given::{GivenId, Givens};
@@ -33,7 +34,6 @@ use crate::issue::Issue;
 use crate::quantity::Flow;
 use crate::source::Source;
 use crate::working::{LineId, Working};
-use std::collections::BTreeMap;
 
 /// What a requirement is about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -144,14 +144,13 @@ impl Demand {
     }
 
     /// The largest flow stated for each room and direction at any of the levels.
-    pub fn minimums(&self, air: Air, levels: &[Level]) -> BTreeMap<RoomId, Flow> {
-        let mut minimums = BTreeMap::new();
+    pub fn minimums(&self, air: Air, levels: &[Level]) -> ByRoom<Flow> {
+        let mut minimums = ByRoom::new();
         for asked in self.requirements.iter().filter(|asked| levels.contains(&asked.level)) {
             if let Scope::Room(room, side) = asked.scope
                 && side == air
             {
-                let least = minimums.entry(room).or_insert(asked.flow);
-                *least = least.max(asked.flow);
+                minimums.put(room, minimums.get(room).map_or(asked.flow, |least| asked.flow.max(least)));
             }
         }
         minimums

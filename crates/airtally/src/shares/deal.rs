@@ -2,6 +2,8 @@
 
 use crate::house::RoomId;
 use crate::quantity::Flow;
+use std::cmp::Ordering;
+use std::collections::BinaryHeap;
 
 /// What one room asks for.
 #[derive(Clone, Copy, Debug)]
@@ -69,19 +71,53 @@ fn ideals(wishes: &[Wish], total: u32, step: Flow) -> Vec<Card> {
 
 /// Gives or takes at most one step a room, the neediest first; returns how many were given (taken: negative).
 fn one_round(cards: &mut [Card], wishes: &[Wish], missing: i64, step: Flow) -> i64 {
-    let need = |card: &Card| card.ideal.as_m3h() / step.as_m3h() - f64::from(card.steps);
-    let mut order: Vec<usize> = (0..cards.len()).collect();
-    order.sort_by(|a, b| {
-        let (a, b) = (&cards[*a], &cards[*b]);
-        need(b).total_cmp(&need(a)).then(b.ideal.as_m3h().total_cmp(&a.ideal.as_m3h()))
-    });
-    if missing > 0 {
-        let given = order.iter().take(missing as usize);
-        return given.map(|at| cards[*at].steps = cards[*at].steps.saturating_add(1)).count() as i64;
+    let giving = missing > 0;
+    let may_move = |at: usize| giving || cards[at].steps > wishes[at].least(step);
+    let mut queue: BinaryHeap<Turn> =
+        (0..cards.len()).filter(|at| may_move(*at)).map(|at| Turn::of(&cards[at], at, step, giving)).collect();
+    let mut moved = 0;
+    while let Some(turn) = queue.pop().filter(|_| moved < missing.abs()) {
+        let steps = &mut cards[turn.at].steps;
+        *steps = if giving { steps.saturating_add(1) } else { *steps - 1 };
+        moved += 1;
     }
-    let may_give = |at: &&usize| cards[**at].steps > wishes[**at].least(step);
-    let givers: Vec<usize> =
-        order.iter().rev().filter(may_give).take(missing.unsigned_abs() as usize).copied().collect();
-    givers.iter().for_each(|at| cards[*at].steps -= 1);
-    -(givers.len() as i64)
+    if giving { moved } else { -moved }
 }
+
+/// A room's turn: the neediest is first to get a step and last to give one. Of equals the larger is needier, then the
+/// earlier.
+struct Turn {
+    need: f64,
+    ideal: f64,
+    at: usize,
+    giving: bool,
+}
+
+impl Turn {
+    fn of(card: &Card, at: usize, step: Flow, giving: bool) -> Self {
+        let ideal = card.ideal.as_m3h();
+        Self { need: ideal / step.as_m3h() - f64::from(card.steps), ideal, at, giving }
+    }
+}
+
+impl Ord for Turn {
+    fn cmp(&self, other: &Self) -> Ordering {
+        let needier = self.need.total_cmp(&other.need);
+        let needier = needier.then(self.ideal.total_cmp(&other.ideal)).then(other.at.cmp(&self.at));
+        if self.giving { needier } else { needier.reverse() }
+    }
+}
+
+impl PartialOrd for Turn {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        Some(self.cmp(other))
+    }
+}
+
+impl PartialEq for Turn {
+    fn eq(&self, other: &Self) -> bool {
+        self.cmp(other) == Ordering::Equal
+    }
+}
+
+impl Eq for Turn {}

@@ -87,7 +87,7 @@ impl Sharing<'_> {
             Air::Extract => &self.demand.extract,
         };
         let minimums = self.demand.minimums(air, levels);
-        let minimum = |room| minimums.get(&room).copied().unwrap_or(Flow::ZERO);
+        let minimum = |room| minimums.get(room).unwrap_or(Flow::ZERO);
         weights.iter().map(|w| Wish { room: w.room, minimum: minimum(w.room), weight: w.weight }).collect()
     }
 

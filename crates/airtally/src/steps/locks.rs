@@ -6,11 +6,12 @@
 //! not have locks nothing.
 
 use super::{Status, Step, StepKey, StepRule, Waits};
+use std::collections::BinaryHeap;
 
 /// Sets the status of every step. The steps are in working order.
 pub(super) fn set(steps: &mut [Step], ticks: &[StepKey]) {
-    let mut ticks = ticks.to_vec();
-    ticks.sort_unstable();
+    // A heap sorts in a tenth of the code of a sort.
+    let ticks = BinaryHeap::from(ticks.to_vec()).into_sorted_vec();
     let mut open: [Option<usize>; StepRule::ALL.len()] = [None; StepRule::ALL.len()];
     for (at, step) in steps.iter_mut().enumerate() {
         if ticks.binary_search(&step.key).is_ok() {

@@ -7,7 +7,7 @@ const CORE: &str = "crates/airtally/src/";
 /// Modules from the ground up. A module may use those on its own floor and below.
 const FLOORS: [&[&str]; 7] = [
     &["quantity", "id", "source", "formula"],
-    &["issue", "working", "entry", "given"],
+    &["by_room", "issue", "working", "entry", "given"],
     &["air", "duct", "house", "edit", "save"],
     &["facts"],
     &["rules", "shares", "runs", "network", "sound", "recovery", "pressure", "co2", "transfer"],
