@@ -2,8 +2,8 @@
 
 use crate::entry::Entry;
 use crate::house::{Choices, Field, House, Room, RoomId, RoomKind};
+use crate::id::StepKey;
 use crate::quantity::Unit;
-use crate::steps::StepKey;
 use std::rc::Rc;
 
 /// One change a person makes.

@@ -11,7 +11,7 @@ pub use room::{Role, Room, RoomKind};
 
 use crate::entry::Entry;
 use crate::id::GivenId;
-use crate::steps::StepKey;
+use crate::id::StepKey;
 
 /// A house as its person typed it.
 ///

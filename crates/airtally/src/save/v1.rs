@@ -7,8 +7,8 @@ use crate::given::GivenId;
 use crate::house::{self, Choices, Credit, Display, HouseField, KitchenDraw, Print, RoomField, RoomId, RoomKind};
 use crate::house::{Table, TubeSize, WetRooms};
 use crate::id::{Air, RuleSet};
+use crate::id::{StepKey, StepRule};
 use crate::quantity::Unit;
-use crate::steps::{StepKey, StepRule};
 use serde::{Deserialize, Serialize};
 use std::fmt;
 

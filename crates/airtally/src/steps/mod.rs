@@ -8,59 +8,23 @@ mod finish;
 mod list;
 mod locks;
 mod making;
-mod order;
 mod place;
 mod rough;
-mod rule;
 mod sums;
 mod survey;
 #[cfg(test)]
 mod tests;
 
+pub use crate::id::{Phase, StepKey, StepRule, Waits};
 pub use list::{Parts, list};
-pub use rule::{Phase, StepRule, Waits};
 pub use sums::{
     bend_radius, grille_area, joist_depth, main_speed, part_of_flow, trap_drop, trap_seal, unit_maximum, wall_core,
 };
 
-use crate::house::RoomId;
 use crate::quantity::Unit;
 use crate::rules::Air;
 use crate::source::Source;
 use crate::working::Origin;
-
-/// What a tick belongs to: a rule, and the room and direction it is about.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
-pub struct StepKey {
-    /// Which step.
-    pub rule: StepRule,
-    /// The room, for steps that every room has.
-    pub room: Option<RoomId>,
-    /// The direction, for steps that every run has.
-    pub air: Option<Air>,
-}
-
-impl StepKey {
-    /// A step of the whole house.
-    pub const fn house(rule: StepRule) -> Self {
-        Self { rule, room: None, air: None }
-    }
-
-    /// A step of one room.
-    pub const fn room(rule: StepRule, room: RoomId) -> Self {
-        Self { rule, room: Some(room), air: None }
-    }
-
-    /// A step of one side of the system.
-    pub const fn side(rule: StepRule, air: Air) -> Self {
-        Self { rule, room: None, air: Some(air) }
-    }
-
-    /// A step of one run.
-    pub const fn run(rule: StepRule, room: RoomId, air: Air) -> Self {
-        Self { rule, room: Some(room), air: Some(air) }
-    }
-}
 
 /// One step for this house.
 #[derive(Clone, Debug, PartialEq)]
