@@ -17,14 +17,6 @@ const FLOORS: [&[&str]; 11] = [
     &["runs", "transfer", "co2"],
     &["steps"],
     &["report"],
-]; 7] = [
-    &["quantity", "id", "source", "formula"],
-    &["by_room", "issue", "working", "entry", "given"],
-    &["air", "duct", "house", "edit", "save"],
-    &["facts"],
-    &["rules", "shares", "runs", "network", "sound", "recovery", "pressure", "co2", "transfer"],
-    &["parts", "steps", "readings"],
-    &["report", "drawing"],
 ];
 
 /// The calculation has no files, clock, network, randomness, terminal, threads, or order of hashing.
