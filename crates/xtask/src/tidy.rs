@@ -6,7 +6,7 @@ mod places;
 mod words;
 
 use crate::{Outcome, files, place};
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 /// Checks everything, prints notes, and fails with the whole list of faults.
 pub fn tidy() -> Outcome {
@@ -29,7 +29,7 @@ pub struct Source {
 
 impl Source {
     fn all(root: &Path) -> Outcome<Vec<Self>> {
-        let paths = files::under(root, &|path| is_left_out(root, path))?;
+        let paths = files::under(root, &is_left_out)?;
         paths.iter().filter(|path| is_text(path)).map(|path| Self::read(root, path)).collect()
     }
 
@@ -69,10 +69,9 @@ impl Findings {
 }
 
 /// Folders that hold nothing of ours. The same as in .gitignore, and Git's own.
-pub fn is_left_out(root: &Path, path: &Path) -> bool {
+pub fn is_left_out(path: &Path) -> bool {
     let name = files::name(path);
-    let target: PathBuf = root.join("target");
-    name == ".git" || name == "node_modules" || name.ends_with(".tmp") || path == target
+    [".git", "node_modules", "target"].contains(&name.as_str()) || name.ends_with(".tmp")
 }
 
 fn is_text(path: &Path) -> bool {

@@ -4,12 +4,17 @@ use super::{number::vulgar, unit::Unit};
 
 /// The unit with the longest spelling at the start of the text, and how many bytes it takes.
 pub(super) fn unit_at(text: &str) -> Option<(Unit, usize)> {
+    let first = plain(text.chars().next()?);
+    if first == '+' {
+        // Between two numbers of a sum.
+        return None;
+    }
+    // Looking at the first byte before the rest: this runs on every keystroke, for every unit there is.
     let mut bytes = [0; 4];
-    let first: &str = plain(text.chars().next()?).encode_utf8(&mut bytes);
+    let lead = *first.encode_utf8(&mut bytes).as_bytes().first()?;
     let mut longest = None;
     for unit in Unit::all() {
-        // Looking at the first letter before the rest: this runs on every keystroke, for every unit there is.
-        for spelling in unit.spellings().iter().filter(|spelling| spelling.starts_with(first)) {
+        for spelling in unit.spellings().iter().filter(|spelling| spelling.as_bytes().first() == Some(&lead)) {
             let length = spelled_length(text, spelling);
             longest = longest.max(length.map(|length| (length, unit)));
         }
