@@ -1,13 +1,15 @@
-//! JSON text to document and back, through the browser's own JSON.
+//! JSON text to document and back; the text is taken apart by the browser's own JSON.
 //!
 //! Everything that comes in is somebody else's text: its size is capped before it is read, its shape is checked while
 //! it is read, and a refusal says what is wrong and where. Nothing is changed silently and nothing is half read.
 
+mod reader;
+mod writer;
+
 use airtally::house::House;
 use airtally::save::{self, File};
 use js_sys::JSON;
-use serde::Serialize;
-use serde_wasm_bindgen::{Deserializer, Serializer};
+use reader::Reader;
 use wasm_bindgen::{JsCast, JsValue};
 
 /// Longest text that is read, in bytes: a house of 1 000 rooms with long names needs about half of it.
@@ -21,7 +23,9 @@ pub const MOST_ROOMS: usize = 1000;
 pub struct Refusal {
     /// What is wrong.
     pub code: Code,
-    /// Where and why, in the words of whoever noticed; may be empty.
+    /// Where in the text: `house.rooms[3].name`; empty for the whole of it.
+    pub path: String,
+    /// Why, in the words of whoever noticed; may be empty.
     pub detail: String,
 }
 
@@ -36,7 +40,7 @@ pub enum Code {
     NotAHouse,
     /// More than [`MOST_ROOMS`] rooms.
     TooManyRooms,
-    /// The browser could not write the text.
+    /// The house could not be written.
     NotWritten,
 }
 
@@ -53,31 +57,36 @@ impl Code {
     }
 }
 
+impl Refusal {
+    fn new(code: Code, detail: String) -> Self {
+        Self { code, path: String::new(), detail }
+    }
+}
+
 /// The text of a house.
 ///
 /// # Errors
-/// [`Code::NotWritten`] when the browser gives no text, for want of memory for instance.
+/// [`Code::NotWritten`] when the house holds something that the file has no form for.
 pub fn write(house: &House) -> Result<String, Refusal> {
-    let refused = |detail: String| Refusal { code: Code::NotWritten, detail };
-    let value =
-        File::of(house).serialize(&Serializer::json_compatible()).map_err(|error| refused(error.to_string()))?;
-    let text = JSON::stringify(&value).map_err(|error| refused(words_of(&error)))?;
-    text.as_string().ok_or_else(|| refused(String::new()))
+    writer::json(&File::of(house)).map_err(|error| Refusal::new(Code::NotWritten, error.to_string()))
 }
 
 /// The house of a text.
 ///
 /// # Errors
-/// A [`Refusal`] with its code, and in `detail` where the text is wrong and why.
+/// A [`Refusal`] with its code, and where the text is wrong and why.
 pub fn read(text: &str) -> Result<House, Refusal> {
     if text.len() > MOST_TEXT {
-        return Err(Refusal { code: Code::TooLong, detail: String::new() });
+        return Err(Refusal::new(Code::TooLong, String::new()));
     }
-    let value = JSON::parse(text).map_err(|error| Refusal { code: Code::NotJson, detail: words_of(&error) })?;
-    let house = save::read(Deserializer::from(value))
-        .map_err(|error| Refusal { code: Code::NotAHouse, detail: error.to_string() })?;
+    let value = JSON::parse(text).map_err(|error| Refusal::new(Code::NotJson, words_of(&error)))?;
+    let house = save::read(Reader(value)).map_err(|fault| Refusal {
+        code: Code::NotAHouse,
+        path: fault.path(),
+        detail: fault.to_string(),
+    })?;
     if house.rooms.len() > MOST_ROOMS {
-        return Err(Refusal { code: Code::TooManyRooms, detail: String::new() });
+        return Err(Refusal::new(Code::TooManyRooms, String::new()));
     }
     Ok(house)
 }

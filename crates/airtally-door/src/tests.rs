@@ -35,6 +35,26 @@ fn texts_that_are_no_house_are_refused_with_a_reason() {
 }
 
 #[wasm_bindgen_test]
+fn a_refusal_says_where() {
+    let house = Edit::AddRoom(RoomKind::Bedroom).apply(&Edit::AddRoom(RoomKind::Hall).apply(&House::new()));
+    let text = write(&house).unwrap();
+    let refusal = read(&text.replace("\"name\":\"\",\"storey\":0", "\"name\":7,\"storey\":0")).unwrap_err();
+    assert_eq!(refusal.path, "house.rooms[0].name");
+    let refusal = read(&text.replace("\"storey\":0", "\"storey\":0.5")).unwrap_err();
+    assert_eq!(refusal.path, "house.rooms[0].storey");
+}
+
+#[wasm_bindgen_test]
+fn the_text_is_what_the_browser_writes() {
+    let house =
+        Edit::Set(Field::HouseName, "\u{0}\u{1f}\"\\/ é\u{7f}\u{1f600}".to_owned(), Unit::Ratio).apply(&House::new());
+    let text = write(&house).unwrap();
+    let again = js_sys::JSON::stringify(&js_sys::JSON::parse(&text).unwrap()).unwrap();
+    // The browser has short forms (\\b, \\n …) for a few control characters; none of them is in this text.
+    assert_eq!(String::from(again), text);
+}
+
+#[wasm_bindgen_test]
 fn a_very_long_text_is_not_even_parsed() {
     let refusal = read(&" ".repeat(MOST_TEXT + 1)).unwrap_err();
     assert_eq!(refusal.code, Code::TooLong);

@@ -37,7 +37,7 @@ pub fn kept() -> Kept {
             if storage::write(&aside, &text) {
                 storage::forget(KEY);
             }
-            let words = say::put_aside(&aside, &refusal.detail).into();
+            let words = say::put_aside(&aside, &refusal.path, &refusal.detail).into();
             Kept { house: House::new(), said: Some(Said { words, undo: false }) }
         }
     }

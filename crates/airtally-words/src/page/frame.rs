@@ -80,9 +80,16 @@ pub fn to_look_at(count: usize) -> String {
 }
 
 /// A kept text could not be read.
-pub fn put_aside(aside: &str, detail: &str) -> String {
-    ["What was kept on this device could not be read, so it was put aside as “", aside, "”, unchanged. ", detail]
-        .concat()
+pub fn put_aside(aside: &str, place: &str, detail: &str) -> String {
+    let place = if place.is_empty() { String::new() } else { [place, ": "].concat() };
+    [
+        "What was kept on this device could not be read, so it was put aside as “",
+        aside,
+        "”, unchanged. ",
+        &place,
+        detail,
+    ]
+    .concat()
 }
 
 /// A room was taken away.
