@@ -2,6 +2,10 @@
 
 /// Puts each text in the place of its symbol. `None` when no symbol stands in the equation.
 pub fn put_in(equation: &str, numbers: &[(&str, String)]) -> Option<String> {
+    if equation.starts_with(LARGEST) {
+        let numbers: Vec<&str> = numbers.iter().map(|(_, number)| number.as_str()).collect();
+        return Some([LARGEST, &numbers.join(", ")].concat());
+    }
     let mut text = String::with_capacity(equation.len() * 2);
     let mut found = false;
     let mut at = 0;
@@ -23,6 +27,9 @@ pub fn put_in(equation: &str, numbers: &[(&str, String)]) -> Option<String> {
     }
     found.then_some(text)
 }
+
+/// Of a list, only what this house has is put in.
+const LARGEST: &str = "largest of ";
 
 fn number_of<'a>(symbol: &str, numbers: &'a [(&str, String)]) -> Option<&'a str> {
     numbers.iter().find(|(own, _)| *own == symbol).map(|(_, number)| number.as_str())
