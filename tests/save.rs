@@ -25,14 +25,24 @@ const CHOICES: [(&str, &[&str]); 8] = [
         r#""rules":"adf-2021""#,
         &[
             "adf-2021",
-            "din-1946-6-2009",
+            "ireland-tgd-f-2019",
+            "netherlands-2012",
+            "france-1982",
             "din-1946-6-2019",
+            "din-1946-6-2009",
+            "en-16798-1-2019",
+            "passive-house",
             "ashrae-62.2-2016",
-            "irc-2015",
-            "irc-2018",
-            "irc-2021",
+            "ashrae-62.2-2013",
+            "ashrae-62.2-2010",
             "irc-2024",
+            "irc-2021",
+            "irc-2018",
+            "irc-2015",
+            "washington-irc-2021",
+            "imc-403",
             "canada-room-count",
+            "canada-nbc",
         ],
     ),
     (r#""display":"m3h""#, &["m3h", "ls", "cfm"]),
@@ -75,6 +85,33 @@ fn every_choice_of_version_1_opens() {
             let again = serde_json::to_string(&File::of(&house)).expect("a house can be saved");
             assert!(again.contains(&chosen), "{chosen} became {again}");
         }
+    }
+}
+
+/// A new id goes into the frozen files in the change that brings it.
+#[test]
+fn every_id_that_can_be_written_is_frozen() {
+    let house = fixture("every_id");
+    let frozen = CHOICES[0].1;
+    assert!(RuleSet::ALL.iter().all(|rules| frozen.contains(&rules.id())), "{:?}", RuleSet::ALL.map(RuleSet::id));
+    for id in GivenId::all() {
+        assert!(house.entry(Field::Given(id)).is_some(), "{}", id.given().key);
+    }
+    for rule in StepRule::ALL {
+        assert!(house.ticks.contains(&StepKey::house(rule)), "{}", rule.id());
+    }
+    for kind in RoomKind::ALL {
+        assert!(house.rooms.iter().any(|room| room.kind == kind), "{}", kind.id());
+    }
+    for field in HouseField::ALL {
+        assert!(house.entry(Field::House(field)).is_some(), "{}", field.id());
+    }
+    for field in RoomField::ALL {
+        assert!(house.rooms.iter().any(|room| room.entries.iter().any(|(typed, _)| *typed == field)), "{}", field.id());
+    }
+    for unit in Unit::all() {
+        let texts = house.settings.iter().map(|(_, entry)| entry.unit);
+        assert!(texts.chain(house.entries.iter().map(|(_, entry)| entry.unit)).any(|typed| typed == unit), "{unit:?}");
     }
 }
 
