@@ -33,7 +33,7 @@ fn digest() -> String {
     format!("elementary={},{}", boiled_down(elementary), chains.join(","))
 }
 
-/// Houses of each rule set: 9 times 24 are 216.
+/// Houses of each rule set.
 const HOUSES: u64 = 24;
 
 fn houses(rules: RuleSet, bits: &mut Bits) {

@@ -12,11 +12,18 @@ use proptest::test_runner::{Config, RngSeed};
 
 /// Enough houses to meet every rule set and choice several times, and still seconds.
 fn config() -> Config {
-    few(192)
+    few(400)
 }
 
 /// Fewer, for laws about large houses full of long texts.
 fn few(usual: u32) -> Config {
     let cases = std::env::var("PROPTEST_CASES").ok().and_then(|cases| cases.parse().ok()).unwrap_or(usual);
-    Config { cases, rng_seed: RngSeed::Fixed(0x0A17_7A11), failure_persistence: None, ..Config::default() }
+    let max_global_rejects = 1024 + cases;
+    Config {
+        cases,
+        max_global_rejects,
+        rng_seed: RngSeed::Fixed(0x0A17_7A11),
+        failure_persistence: None,
+        ..Config::default()
+    }
 }
