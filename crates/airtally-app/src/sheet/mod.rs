@@ -25,7 +25,7 @@ pub fn sheet(view: &View, node: &NodeRef) -> Html {
         <dialog class="sheet" id="sheet" aria-labelledby="sheet-title" ref={node.clone()} oncancel={cancel(&close)}
             onkeydown={escape(&close)} onclick={outside(node, &close)}>
             if let Some(topic) = topic {
-                <header class="sheet-top">
+                <div class="sheet-top">
                     if deeper {
                         <button type="button" class="button-icon" aria-label={say::BACK}
                             onclick={hands.doing(|hands| hands.make(Move::Back))}>{ icon(Icon::Back) }</button>
@@ -33,7 +33,7 @@ pub fn sheet(view: &View, node: &NodeRef) -> Html {
                     <h2 id="sheet-title" tabindex="-1">{ title(&view.page, topic) }</h2>
                     <button type="button" class="button-icon" aria-label={say::CLOSE_SHEET}
                         onclick={close.reform(|_: MouseEvent| ())}>{ icon(Icon::Close) }</button>
-                </header>
+                </div>
                 <div class="sheet-body">{ body(view, topic) }</div>
             }
         </dialog>
@@ -129,12 +129,8 @@ pub fn visiting(view: &View) -> Callback<Place> {
     })
 }
 
-/// A link in the page's own text that leads to a place.
+/// Words that lead to a place on the page.
 fn link(words: impl Into<AttrValue>, place: Place, visit: &Callback<Place>) -> Html {
-    let visit = visit.clone();
-    let onclick = Callback::from(move |event: MouseEvent| {
-        event.prevent_default();
-        visit.emit(place);
-    });
-    html! { <a href="#house" {onclick}>{ words.into() }</a> }
+    let onclick = visit.reform(move |_: MouseEvent| place);
+    html! { <button type="button" class="as-link" {onclick}>{ words.into() }</button> }
 }

@@ -79,11 +79,10 @@ fn value(view: &View, number: &Number, name: &str) -> Html {
 /// A link to a step further down.
 pub fn link(key: &StepKey, words: String) -> Html {
     let id = heading_id(key);
-    let onclick = Callback::from(move |event: MouseEvent| {
-        event.prevent_default();
+    let onclick = Callback::from(move |_: MouseEvent| {
         window::focus(&id);
     });
-    html! { <a href="#steps" {onclick}><b>{ words }</b></a> }
+    html! { <button type="button" class="as-link" {onclick}><b>{ words }</b></button> }
 }
 
 fn heading_id(key: &StepKey) -> String {
