@@ -9,9 +9,11 @@ use crate::platform::page;
 use crate::sheet::{sheet, use_dialog};
 use crate::stages::{air::air, house::house, steps::steps, tubes::tubes};
 use crate::state::Notebook;
+use crate::ui::el::{el, tag, text};
 use airtally_words::page as say;
 use std::rc::Rc;
 use yew::prelude::*;
+use yew::virtual_dom::ListenerKind;
 
 /// The whole page. The one component: everything below it is drawn by plain functions from one [`View`], so that the
 /// program stays small; a change draws the screen in sight again, which costs less than the calculation behind it.
@@ -36,15 +38,10 @@ pub fn App() -> Html {
 
     let beside = view.wide && !desk.sheet.is_empty();
     let state = State { look, can_undo: document.can_undo(), can_redo: document.can_redo() };
-    html! {
-        <div class={classes!("page", beside.then_some("has-sheet"))}>
-            <a class="skip" href="#main" onclick={skip()}>{ say::SKIP }</a>
-            { top(&view, &state) }
-            { dock(&view) }
-            <main class="main" id="main" tabindex="-1">{ stage(&view) }</main>
-            { sheet(&view, &dialog) }
-        </div>
-    }
+    let skip = tag("a", "skip").attr("href", "#main").on(ListenerKind::onclick, skip()).around([text(say::SKIP)]);
+    let main = tag("main", "main").attr("id", MAIN).attr("tabindex", "-1").around([stage(&view)]);
+    let class = if beside { "page has-sheet" } else { "page" };
+    el("div", class, [skip, top(&view, &state), dock(&view), main, sheet(&view, &dialog)])
 }
 
 fn stage(view: &View) -> Html {
@@ -57,8 +54,8 @@ fn stage(view: &View) -> Html {
 }
 
 /// The address keeps its stage.
-fn skip() -> Callback<MouseEvent> {
-    Callback::from(|event: MouseEvent| {
+fn skip() -> Callback<Event> {
+    Callback::from(|event: Event| {
         event.prevent_default();
         page::focus(MAIN);
     })

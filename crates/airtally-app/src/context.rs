@@ -74,7 +74,7 @@ impl Hands {
     }
 
     /// A callback that makes one change to the document.
-    pub fn editing<E: 'static>(&self, edit: Edit) -> Callback<E> {
+    pub fn editing(&self, edit: Edit) -> Callback<Event> {
         let hands = self.clone();
         Callback::from(move |_| hands.edit(edit.clone()))
     }
@@ -106,7 +106,7 @@ impl View {
     }
 
     /// A callback that explains a line, as a first explanation or a deeper one.
-    pub fn explaining(&self, line: LineId, step: fn(Topic) -> Move) -> Callback<MouseEvent> {
+    pub fn explaining(&self, line: LineId, step: fn(Topic) -> Move) -> Callback<Event> {
         let (hands, page) = (self.hands.clone(), Rc::clone(&self.page));
         Callback::from(move |_| {
             if let Some(address) = page.report.address(line) {

@@ -4,6 +4,7 @@ use crate::context::{Hands, View};
 use crate::desk::{Move, Said, Stage, Topic};
 use crate::parts::air::air_tag;
 use crate::state::Action;
+use crate::ui::el::{button, el, maybe, nothing, tag, text};
 use crate::ui::icon::{Icon, icon};
 use airtally::quantity::Flow;
 use airtally::rules::{Air, Level};
@@ -12,13 +13,11 @@ use yew::prelude::*;
 
 /// The dock.
 pub fn dock(view: &View) -> Html {
-    html! {
-        <div class="dock">
-            if !view.page.house.rooms.is_empty() { { balance(view) } }
-            <nav class="stages" aria-label={say::STAGES}>{ for Stage::ALL.map(|stage| link(stage, view.desk.stage)) }</nav>
-            <div role="status">if let Some(said) = view.desk.said.clone() { { toast(said, &view.hands) } }</div>
-        </div>
-    }
+    let balance = if view.page.house.rooms.is_empty() { nothing() } else { balance(view) };
+    let stages = Stage::ALL.map(|stage| link(stage, view.desk.stage));
+    let stages = tag("nav", "stages").attr("aria-label", say::STAGES).around(stages);
+    let toast = maybe(view.desk.said.clone().map(|said| toast(said, &view.hands)));
+    el("div", "dock", [balance, stages, tag("div", "").attr("role", "status").around([toast])])
 }
 
 fn balance(view: &View) -> Html {
@@ -28,42 +27,48 @@ fn balance(view: &View) -> Html {
     let [supply, extract] = Air::BOTH.map(|air| shares.flow(air));
     let off = shares.steps(Air::Supply) != shares.steps(Air::Extract);
     let [inward, outward] = [supply, extract].map(|flow| format::flow(flow, display));
-    html! {
-        <section class={classes!("balance", off.then_some("is-off"))} aria-label={say::BALANCE}>
-            if shares.total > Flow::ZERO {
-                <p class="balance-sum">
-                    { air_tag(Air::Supply) }<b>{ inward.number }</b>
-                    <span class="balance-equal">
-                        <span aria-hidden="true">{ if off { "≠" } else { "=" } }</span>
-                        <span class="aloud">{ if off { say::IS_NOT } else { say::EQUALS } }</span>
-                    </span>
-                    <b>{ outward.number }</b>{ air_tag(Air::Extract) }
-                    <small class="soft">{ outward.unit }</small>
-                    { level(desk.level) }
-                </p>
-            } else {
-                <p class="balance-sum">{ say::NOTHING_TO_BALANCE }</p>
-            }
-            { to_look_at(page.issues.len(), &view.hands) }
-        </section>
-    }
+    let sum = match shares.total > Flow::ZERO {
+        true => el(
+            "p",
+            "balance-sum",
+            [
+                air_tag(Air::Supply),
+                el("b", "", [text(inward.number)]),
+                el(
+                    "span",
+                    "balance-equal",
+                    [
+                        tag("span", "").attr("aria-hidden", "true").around([text(if off { "≠" } else { "=" })]),
+                        el("span", "aloud", [text(if off { say::IS_NOT } else { say::EQUALS })]),
+                    ],
+                ),
+                el("b", "", [text(outward.number)]),
+                air_tag(Air::Extract),
+                el("small", "soft", [text(outward.unit)]),
+                level(desk.level),
+            ],
+        ),
+        false => el("p", "balance-sum", [text(say::NOTHING_TO_BALANCE)]),
+    };
+    let class = if off { "balance is-off" } else { "balance" };
+    let strip = tag("section", class).attr("aria-label", say::BALANCE);
+    strip.around([sum, to_look_at(page.issues.len(), &view.hands)])
 }
 
 fn level(level: Level) -> Html {
     match level {
-        Level::Normal => html! {},
-        level => html! { <span class="soft">{ label::level(level) }</span> },
+        Level::Normal => nothing(),
+        level => el("span", "soft", [text(label::level(level))]),
     }
 }
 
 fn to_look_at(count: usize, hands: &Hands) -> Html {
     let clear = count == 0;
-    let onclick = hands.doing(|hands| hands.make(Move::Explain(Topic::Issues)));
-    html! {
-        <button type="button" class={classes!("to-look-at", clear.then_some("is-clear"))} aria-haspopup="dialog" {onclick}>
-            { icon(if clear { Icon::Fine } else { Icon::Caution }) }<span>{ say::to_look_at(count) }</span>
-        </button>
-    }
+    let pressed = hands.doing(|hands| hands.make(Move::Explain(Topic::Issues)));
+    let class = if clear { "to-look-at is-clear" } else { "to-look-at" };
+    let sign = icon(if clear { Icon::Fine } else { Icon::Caution });
+    let words = el("span", "", [text(say::to_look_at(count))]);
+    button(class, pressed).attr("aria-haspopup", "dialog").around([sign, words])
 }
 
 fn link(stage: Stage, shown: Stage) -> Html {
@@ -73,25 +78,19 @@ fn link(stage: Stage, shown: Stage) -> Html {
         Stage::Tubes => Icon::Tubes,
         Stage::Steps => Icon::Steps,
     };
-    html! {
-        <a class="stage" href={["#", stage.id()].concat()} aria-current={(stage == shown).then_some("page")}>
-            { icon(sign) }<span>{ say::stage(stage as usize) }</span>
-        </a>
-    }
+    let link = tag("a", "stage").attr("href", ["#", stage.id()].concat());
+    let link = link.attr_if("aria-current", (stage == shown).then_some("page"));
+    link.around([icon(sign), el("span", "", [text(say::stage(stage as usize))])])
 }
 
 fn toast(said: Said, hands: &Hands) -> Html {
-    html! {
-        <div class="toast">
-            <span>{ said.words }</span>
-            if said.undo {
-                <button type="button" class="button" onclick={hands.doing(|hands| {
-                    hands.act(Action::Undo);
-                    hands.make(Move::Hush);
-                })}>{ say::UNDO }</button>
-            } else {
-                <button type="button" class="button" onclick={hands.doing(|hands| hands.make(Move::Hush))}>{ say::UNDERSTOOD }</button>
-            }
-        </div>
-    }
+    let (words, undo) = if said.undo { (say::UNDO, true) } else { (say::UNDERSTOOD, false) };
+    let pressed = hands.doing(move |hands| {
+        if undo {
+            hands.act(Action::Undo);
+        }
+        hands.make(Move::Hush);
+    });
+    let button = button("button", pressed).around([text(words)]);
+    el("div", "toast", [el("span", "", [text(said.words)]), button])
 }

@@ -7,12 +7,15 @@ use crate::parts::choice::{choosing, options};
 use crate::platform;
 use crate::state::Action;
 use crate::ui::chips::chips;
+use crate::ui::el::{button, el, maybe, nothing, tag, text};
+use crate::ui::field::on_key;
 use crate::ui::icon::{Icon, icon};
 use crate::ui::select::pick;
 use crate::ui::tally::tally_mark;
 use airtally::house::{Display, House};
 use airtally_words::{demo, label, page as say};
 use yew::prelude::*;
+use yew::virtual_dom::ListenerKind;
 
 /// What the top line shows beside the house.
 pub struct State {
@@ -29,23 +32,29 @@ pub fn top(view: &View, state: &State) -> Html {
     let (page, hands) = (&view.page, &view.hands);
     let (look, by_place) = &state.look;
     let open = view.desk.menu;
-    html! {
-        <header class="top">
-            { tally_mark() }
-            <p class="top-name">{ title(page) }</p>
-            <div class="top-tools">
-                { units(page, hands) }
-                { pick(say::LOOK, "from-wide", looks(*look), by_place) }
-                { tool(Icon::Undo, say::UNDO, "", state.can_undo, hands.doing(|hands| hands.act(Action::Undo))) }
-                { tool(Icon::Redo, say::REDO, "from-wide", state.can_redo, hands.doing(|hands| hands.act(Action::Redo))) }
-                <button type="button" id="menu-button" class="button-icon" aria-label={say::MENU} aria-expanded={open.to_string()}
-                    aria-controls={open.then_some("menu")} onclick={hands.doing(move |hands| hands.make(Move::Menu(!open)))}>
-                    { icon(if open { Icon::Close } else { Icon::Menu }) }
-                </button>
-            </div>
-            if open { { menu(*look, by_place, state.can_redo, hands) } }
-        </header>
-    }
+    let menu_button = button("button-icon", hands.doing(move |hands| hands.make(Move::Menu(!open))));
+    let menu_button = menu_button.attr("id", MENU_BUTTON).attr("aria-label", say::MENU);
+    let menu_button =
+        menu_button.attr("aria-expanded", open.to_string()).attr_if("aria-controls", open.then_some("menu"));
+    let tools = el(
+        "div",
+        "top-tools",
+        [
+            units(page, hands),
+            pick("pick from-wide", say::LOOK, looks(*look), by_place),
+            tool("button-icon", Icon::Undo, say::UNDO, state.can_undo, hands.doing(|hands| hands.act(Action::Undo))),
+            tool("button-icon from-wide", Icon::Redo, say::REDO, state.can_redo, hands.doing(redo)),
+            menu_button.around([icon(if open { Icon::Close } else { Icon::Menu })]),
+        ],
+    );
+    let menu = if open { menu(*look, by_place, state.can_redo, hands) } else { nothing() };
+    el("header", "top", [tally_mark(), el("p", "top-name", [text(title(page))]), tools, menu])
+}
+
+const MENU_BUTTON: &str = "menu-button";
+
+fn redo(hands: &Hands) {
+    hands.act(Action::Redo);
 }
 
 fn title(page: &Page) -> AttrValue {
@@ -58,57 +67,46 @@ fn title(page: &Page) -> AttrValue {
 fn units(page: &Page, hands: &Hands) -> Html {
     let chosen = choosing(page, hands, &Display::ALL, |choices, display| choices.display = display);
     let symbol = |display: Display| display.flow().symbol();
-    pick(say::UNITS, "", options(&Display::ALL, page.display(), symbol), &chosen)
+    pick("pick", say::UNITS, options(&Display::ALL, page.display(), symbol), &chosen)
 }
 
 fn looks(look: Look) -> Vec<(AttrValue, bool)> {
     options(&Look::ALL, look, Look::name)
 }
 
-fn tool(sign: Icon, name: &'static str, class: &'static str, can: bool, onclick: Callback<MouseEvent>) -> Html {
-    html! {
-        <button type="button" class={classes!("button-icon", class)} aria-label={name} disabled={!can} {onclick}>
-            { icon(sign) }
-        </button>
-    }
+fn tool(class: &'static str, sign: Icon, name: &'static str, can: bool, pressed: Callback<Event>) -> Html {
+    let tool = button(class, pressed).attr("aria-label", name).attr_if("disabled", (!can).then_some(""));
+    tool.around([icon(sign)])
 }
 
 fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, hands: &Hands) -> Html {
-    let leave = hands.doing(|hands| {
+    let leave = hands.doing::<()>(|hands| {
         hands.make(Move::Menu(false));
-        hands.make(Move::Aim("menu-button".to_owned()));
+        hands.make(Move::Aim(MENU_BUTTON.to_owned()));
     });
-    let onkeydown = Callback::from(move |event: KeyboardEvent| {
-        if event.key() == "Escape" {
-            leave.emit(());
-        }
+    let print = hands.doing(|hands| {
+        hands.make(Move::Menu(false));
+        platform::page::print();
     });
-    html! {
-        <div class="menu" id="menu" {onkeydown}>
-            <p class="field-label" aria-hidden="true">{ say::LOOK }</p>
-            { chips("look".to_owned(), say::LOOK, looks(look), choose, "") }
-            { item(Some(Icon::Redo), say::REDO, !can_redo, hands.doing(|hands| hands.act(Action::Redo))) }
-            { for demo::DEMOS.iter().map(|demo| {
-                let house = demo.house;
-                let onclick = hands.doing(move |hands| load(hands, house(), say::EXAMPLE_OPENED));
-                item(None, &say::example(demo.title), false, onclick)
-            }) }
-            { item(None, say::NEW_HOUSE, false, hands.doing(|hands| load(hands, House::new(), say::NEW_HOUSE_BEGUN))) }
-            { item(None, say::PRINT, false, hands.doing(|hands| {
-                hands.make(Move::Menu(false));
-                platform::page::print();
-            })) }
-        </div>
-    }
+    let example = |demo: &'static demo::Demo| {
+        let open = hands.doing(move |hands| load(hands, (demo.house)(), say::EXAMPLE_OPENED));
+        item(None, say::example(demo.title), true, open)
+    };
+    let new = hands.doing(|hands| load(hands, House::new(), say::NEW_HOUSE_BEGUN));
+    let menu = tag("div", "menu").attr("id", "menu").on(ListenerKind::onkeydown, on_key("Escape", leave));
+    menu.around([
+        tag("p", "field-label").attr("aria-hidden", "true").around([text(say::LOOK)]),
+        chips("chips", "look".to_owned(), say::LOOK.to_owned(), looks(look), choose),
+        item(Some(Icon::Redo), say::REDO.to_owned(), can_redo, hands.doing(redo)),
+        demo::DEMOS.iter().map(example).collect(),
+        item(None, say::NEW_HOUSE.to_owned(), true, new),
+        item(None, say::PRINT.to_owned(), true, print),
+    ])
 }
 
-fn item(sign: Option<Icon>, words: &str, disabled: bool, onclick: Callback<MouseEvent>) -> Html {
-    html! {
-        <button type="button" class="button" {disabled} {onclick}>
-            if let Some(sign) = sign { { icon(sign) } }
-            { words.to_owned() }
-        </button>
-    }
+fn item(sign: Option<Icon>, words: String, can: bool, pressed: Callback<Event>) -> Html {
+    let item = button("button", pressed).attr_if("disabled", (!can).then_some(""));
+    item.around([maybe(sign.map(icon)), text(words)])
 }
 
 /// Puts a whole house in place of this one, which can be taken back.
@@ -122,5 +120,6 @@ pub fn load(hands: &Hands, house: House, words: &'static str) {
 /// The units as a row of chips, for the page of the house.
 pub fn unit_chips(page: &Page, hands: &Hands) -> Html {
     let chosen = choosing(page, hands, &Display::ALL, |choices, display| choices.display = display);
-    chips("display".to_owned(), say::UNITS_SHOWN, options(&Display::ALL, page.display(), label::display), &chosen, "")
+    let options = options(&Display::ALL, page.display(), label::display);
+    chips("chips", "display".to_owned(), say::UNITS_SHOWN.to_owned(), options, &chosen)
 }

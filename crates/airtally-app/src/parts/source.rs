@@ -1,5 +1,6 @@
 //! Who says so: the mark and the document.
 
+use crate::ui::el::{el, nothing, text};
 use crate::ui::mark::mark;
 use airtally::source::{Source, Standing};
 use airtally_words::standing;
@@ -7,28 +8,28 @@ use yew::prelude::*;
 
 /// The mark of a source.
 pub fn source_mark(source: &Source) -> Html {
-    mark(kind(source.standing), standing::mark(source.standing))
+    mark(class(source.standing), standing::mark(source.standing))
 }
 
 /// The mark and the document in one line.
 pub fn source_line(source: &Source) -> Html {
-    html! { <p class="marks">{ source_mark(source) }{ document(source) }</p> }
+    el("p", "marks", [source_mark(source), document(source)])
 }
 
 /// The document; nothing where the mark says it all.
 pub fn document(source: &Source) -> Html {
     if source.document.is_empty() && !source.doubtful {
-        return html! {};
+        return nothing();
     }
-    html! { <span class="small soft">{ standing::cite(source) }</span> }
+    el("span", "small soft", [text(standing::cite(source))])
 }
 
-const fn kind(standing: Standing) -> &'static str {
+const fn class(standing: Standing) -> &'static str {
     match standing {
-        Standing::Published => "mark-published",
-        Standing::CommonPractice => "mark-practice",
-        Standing::FromMemory => "mark-memory",
-        Standing::YourSetting => "mark-setting",
-        Standing::Arithmetic => "mark-arithmetic",
+        Standing::Published => "mark mark-published",
+        Standing::CommonPractice => "mark mark-practice",
+        Standing::FromMemory => "mark mark-memory",
+        Standing::YourSetting => "mark mark-setting",
+        Standing::Arithmetic => "mark mark-arithmetic",
     }
 }

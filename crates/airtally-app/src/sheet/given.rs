@@ -1,8 +1,10 @@
 //! One registered value: what it is, who says so, and a field for the person's own in its place.
 
+use super::line::source_part;
 use crate::context::View;
 use crate::parts::entry::entry;
-use crate::parts::source::{document, source_line, source_mark};
+use crate::parts::source::source_line;
+use crate::ui::el::{button, el, nodes, nothing, text};
 use crate::ui::figure::{Size, figure};
 use airtally::edit::Edit;
 use airtally::given::GivenId;
@@ -19,23 +21,18 @@ pub fn registered(view: &View, id: GivenId) -> Html {
     let field = Field::Given(id);
     let own = !page.house.text(field).is_empty();
     let back = Edit::Set(field, String::new(), given.unit);
-    html! {
-        <>
-            <p>{ figure(&shown.number, shown.unit, Size::Big) }</p>
-            <section class="source">
-                <h3>{ say::SOURCE }</h3>
-                { source_mark(resolved.source) }
-                <cite>{ document(resolved.source) }</cite>
-            </section>
-            <section class="part">
-                <h3>{ say::YOUR_OWN }</h3>
-                { entry(view, field, None) }
-                if own {
-                    <p class="small soft">{ say::registered_as(&format::text(given.value, given.unit)) }</p>
-                    { source_line(given.source) }
-                    <button type="button" class="button" onclick={hands.editing(back)}>{ say::TAKE_REGISTERED }</button>
-                }
-            </section>
-        </>
-    }
+    let registered = || {
+        nodes([
+            el("p", "small soft", [text(say::registered_as(&format::text(given.value, given.unit)))]),
+            source_line(given.source),
+            button("button", hands.editing(back)).around([text(say::TAKE_REGISTERED)]),
+        ])
+    };
+    let heading = el("h3", "", [text(say::YOUR_OWN)]);
+    let registered = if own { registered() } else { nothing() };
+    nodes([
+        el("p", "", [figure(&shown.number, shown.unit, Size::Big)]),
+        source_part(resolved.source),
+        el("section", "part", [heading, entry(view, field, None), registered]),
+    ])
 }

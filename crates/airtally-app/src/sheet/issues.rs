@@ -2,6 +2,7 @@
 
 use super::{link, visiting};
 use crate::context::{Page, View};
+use crate::ui::el::{el, els, maybe, nothing, tag, text};
 use crate::ui::icon::{Icon, icon};
 use airtally::issue::{Issue, Place, Severity};
 use airtally_words::{issue, label, page as say};
@@ -12,34 +13,26 @@ pub fn issues(view: &View) -> Html {
     let page = &view.page;
     let visit = visiting(view);
     if page.issues.is_empty() {
-        return html! { <p>{ say::ALL_CLEAR }</p> };
+        return el("p", "", [text(say::ALL_CLEAR)]);
     }
-    html! { <div id="problems">{ for Severity::WORST_FIRST.map(|severity| group(page, severity, &visit)) }</div> }
+    let groups = Severity::WORST_FIRST.map(|severity| group(page, severity, &visit));
+    tag("div", "").attr("id", "problems").around(groups)
 }
 
 fn group(page: &Page, severity: Severity, visit: &Callback<Place>) -> Html {
     let issues: Vec<&Issue> = page.issues.iter().filter(|issue| issue.severity() == severity).collect();
     if issues.is_empty() {
-        return html! {};
+        return nothing();
     }
     let bad = severity >= Severity::OutsideRule;
-    html! {
-        <section class={if bad { "part problems" } else { "part remarks" }}>
-            <h3>{ label::severity(severity) }</h3>
-            <ul>{ for issues.iter().map(|issue| item(page, issue, bad, visit)) }</ul>
-        </section>
-    }
+    let list = els("ul", "", issues.iter().map(|issue| item(page, issue, bad, visit)));
+    let class = if bad { "part problems" } else { "part remarks" };
+    el("section", class, [el("h3", "", [text(label::severity(severity))]), list])
 }
 
 fn item(page: &Page, issue: &Issue, bad: bool, visit: &Callback<Place>) -> Html {
     let words = issue::sentence(issue, &page.house);
-    html! {
-        <li>
-            if bad { { icon(Icon::Caution) } }
-            <div>
-                { link(words, issue.place, visit) }
-                if let Some(hint) = issue::hint(issue) { <p class="small soft">{ hint }</p> }
-            </div>
-        </li>
-    }
+    let sign = if bad { icon(Icon::Caution) } else { nothing() };
+    let hint = maybe(issue::hint(issue).map(|hint| el("p", "small soft", [text(hint)])));
+    el("li", "", [sign, el("div", "", [link(words, issue.place, visit), hint])])
 }

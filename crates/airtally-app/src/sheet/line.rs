@@ -5,6 +5,7 @@ use super::visiting;
 use crate::context::{Page, View};
 use crate::desk::{Move, Topic};
 use crate::parts::source::{document, source_mark};
+use crate::ui::el::{el, els, nodes, nothing, tag, text};
 use crate::ui::figure::{Size, figure, figure_button};
 use airtally::formula::Formula;
 use airtally::issue::Place;
@@ -19,25 +20,24 @@ pub fn working(view: &View, address: Address) -> Html {
     let page = &view.page;
     let visit = visiting(view);
     let found = page.report.find(address).and_then(|id| Some((page.report.line(id)?, page.report.terms(id))));
-    let Some((line, terms)) = found else { return html! { <p>{ say::LINE_GONE }</p> } };
+    let Some((line, terms)) = found else { return el("p", "", [text(say::LINE_GONE)]) };
     let rows = Rows { view, visit: &visit, formula: line.formula };
-    html! {
-        <>
-            { equation(&line, &terms) }
-            { in_shown_units(page, &line) }
-            if !terms.is_empty() {
-                <section>
-                    <h3>{ say::PUT_IN }</h3>
-                    <dl class="terms">{ for terms.iter().map(|term| rows.term(term)) }</dl>
-                </section>
-            }
-            <section class="source">
-                <h3>{ say::SOURCE }</h3>
-                { source_mark(line.source) }
-                <cite>{ document(line.source) }</cite>
-            </section>
-        </>
-    }
+    let terms_list = || {
+        let list = els("dl", "terms", terms.iter().map(|term| rows.term(term)));
+        el("section", "", [el("h3", "", [text(say::PUT_IN)]), list])
+    };
+    nodes([
+        equation(&line, &terms),
+        in_shown_units(page, &line),
+        if terms.is_empty() { nothing() } else { terms_list() },
+        source_part(line.source),
+    ])
+}
+
+/// Who says so.
+pub fn source_part(source: &Source) -> Html {
+    let heading = el("h3", "", [text(say::SOURCE)]);
+    el("section", "source", [heading, source_mark(source), el("cite", "", [document(source)])])
 }
 
 fn equation(line: &Line, terms: &[Term]) -> Html {
@@ -45,22 +45,27 @@ fn equation(line: &Line, terms: &[Term]) -> Html {
     let (symbol, letters) = notation.split_once(" = ").unwrap_or(("", notation));
     let numbers: Vec<_> = terms.iter().map(|term| (term.symbol, format::text(term.value, term.unit))).collect();
     let value = format::value(line.value, line.unit);
-    let equals = || html! { <dd class="equals" aria-hidden="true">{ "=" }</dd> };
-    html! {
-        <dl class="formula">
-            <dt>{ letter(symbol) }</dt>
-            if !letters.is_empty() { { equals() }<dd class="formula-letters">{ lettered(letters) }</dd> }
-            if let Some(numbers) = put_in(letters, &numbers) { { equals() }<dd>{ numbers }</dd> }
-            { equals() }<dd class="formula-value"><b>{ value.number }</b>{ " " }<small>{ value.unit }</small></dd>
-        </dl>
+    let mut parts = vec![el("dt", "", [letter(symbol)])];
+    if !letters.is_empty() {
+        parts.extend([equals(), el("dd", "formula-letters", [lettered(letters)])]);
     }
+    if let Some(numbers) = put_in(letters, &numbers) {
+        parts.extend([equals(), el("dd", "", [text(numbers)])]);
+    }
+    let value = [el("b", "", [text(value.number)]), text(" "), el("small", "", [text(value.unit)])];
+    parts.extend([equals(), el("dd", "formula-value", value)]);
+    els("dl", "formula", parts.into_iter())
+}
+
+fn equals() -> Html {
+    tag("dd", "equals").attr("aria-hidden", "true").around([text("=")])
 }
 
 /// A symbol with its subscript set low: `q_min`.
 fn letter(symbol: &str) -> Html {
     match symbol.split_once('_') {
-        Some((letter, low)) => html! { <>{ letter.to_owned() }<sub>{ low.to_owned() }</sub></> },
-        None => html! { symbol.to_owned() },
+        Some((letter, low)) => nodes([text(letter.to_owned()), el("sub", "", [text(low.to_owned())])]),
+        None => text(symbol.to_owned()),
     }
 }
 
@@ -69,7 +74,7 @@ fn lettered(equation: &str) -> Html {
     let piece = |piece: &str| {
         let end = piece.find(|letter: char| !is_symbol(letter));
         let (symbol, rest) = piece.split_at(end.unwrap_or(piece.len()));
-        html! { <>{ letter(symbol) }{ rest.to_owned() }</> }
+        nodes([letter(symbol), text(rest.to_owned())])
     };
     let ends = |letter: char| " ·(/√".contains(letter);
     equation.split_inclusive(ends).map(piece).collect()
@@ -78,10 +83,10 @@ fn lettered(equation: &str) -> Html {
 /// The value once more in the units of the page, when they are others.
 fn in_shown_units(page: &Page, line: &Line) -> Html {
     if format::unit_in(line.unit, page.display()) == line.unit {
-        return html! {};
+        return nothing();
     }
     let shown = format::in_display(line.value, line.unit, page.display());
-    html! { <p class="small">{ say::in_your_units(&shown.to_string()) }</p> }
+    el("p", "small", [text(say::in_your_units(&shown.to_string()))])
 }
 
 struct Rows<'a> {
@@ -94,13 +99,11 @@ impl Rows<'_> {
     fn term(&self, term: &Term) -> Html {
         let meaning = formula::meaning(self.formula, term.symbol).unwrap_or_default();
         let shown = format::value(term.value, term.unit);
-        html! {
-            <div class="term">
-                <dt><var>{ letter(term.symbol) }</var>{ " " }{ meaning }</dt>
-                <dd>{ self.figure(if meaning.is_empty() { term.symbol } else { meaning }, &shown, term.origin) }</dd>
-                <dd class="term-from">{ self.from(term.origin) }</dd>
-            </div>
-        }
+        let name = if meaning.is_empty() { term.symbol } else { meaning };
+        let symbol = el("var", "", [letter(term.symbol)]);
+        let head = el("dt", "", [symbol, text(" "), text(meaning)]);
+        let figure = el("dd", "", [self.figure(name, &shown, term.origin)]);
+        el("div", "term", [head, figure, el("dd", "term-from", [self.from(term.origin)])])
     }
 
     fn figure(&self, name: &str, shown: &Shown, origin: Origin) -> Html {
@@ -118,19 +121,20 @@ impl Rows<'_> {
         match origin {
             Origin::Line(id) => match self.view.page.report.line(id) {
                 Some(line) => self.source(line.source, formula::title(line.formula)),
-                None => html! {},
+                None => nothing(),
             },
             Origin::Given(id) => self.source(self.view.page.report.givens().get(id).source, ""),
-            Origin::Typed(field) => html! {
-                <>{ source_mark(&YOURS) }{ super::link(say::typed_in(&airtally_words::label::field(field)), Place::Field(field), self.visit) }</>
-            },
+            Origin::Typed(field) => {
+                let words = say::typed_in(&airtally_words::label::field(field));
+                nodes([source_mark(&YOURS), super::link(words, Place::Field(field), self.visit)])
+            }
             Origin::Counted => self.source(&ARITHMETIC, say::COUNTED),
             Origin::Printed(source) => self.source(source, ""),
         }
     }
 
     fn source(&self, source: &Source, words: &'static str) -> Html {
-        let words = (!words.is_empty()).then(|| html! { <span>{ words }</span> });
-        html! { <>{ source_mark(source) }{ words }{ document(source) }</> }
+        let words = if words.is_empty() { nothing() } else { el("span", "", [text(words)]) };
+        nodes([source_mark(source), words, document(source)])
     }
 }

@@ -8,12 +8,15 @@ mod put_in;
 use crate::context::{Page, View};
 use crate::desk::{Move, Topic};
 use crate::platform::{dialog, page as window};
+use crate::ui::el::{button, el, nodes, nothing, tag, text};
+use crate::ui::field::on_key;
 use crate::ui::icon::{Icon, icon};
 use airtally::issue::Place;
 use airtally_words::{formula, given as registered, page as say, room};
 
 use web_sys::{HtmlDialogElement, HtmlElement};
 use yew::prelude::*;
+use yew::virtual_dom::ListenerKind;
 
 /// The sheet. `node` is its dialog, which [`use_dialog`] opens and closes.
 pub fn sheet(view: &View, node: &NodeRef) -> Html {
@@ -21,23 +24,27 @@ pub fn sheet(view: &View, node: &NodeRef) -> Html {
     let topic = view.desk.sheet.last().copied();
     let close = hands.doing::<()>(|hands| hands.make(Move::CloseSheet));
     let deeper = view.desk.sheet.len() > 1;
-    html! {
-        <dialog class="sheet" id="sheet" aria-labelledby="sheet-title" ref={node.clone()} oncancel={cancel(&close)}
-            onkeydown={escape(&close)} onclick={outside(node, &close)}>
-            if let Some(topic) = topic {
-                <div class="sheet-top">
-                    if deeper {
-                        <button type="button" class="button-icon" aria-label={say::BACK}
-                            onclick={hands.doing(|hands| hands.make(Move::Back))}>{ icon(Icon::Back) }</button>
-                    }
-                    <h2 id="sheet-title" tabindex="-1">{ title(&view.page, topic) }</h2>
-                    <button type="button" class="button-icon" aria-label={say::CLOSE_SHEET}
-                        onclick={close.reform(|_: MouseEvent| ())}>{ icon(Icon::Close) }</button>
-                </div>
-                <div class="sheet-body">{ body(view, topic) }</div>
-            }
-        </dialog>
-    }
+    let inside = match topic {
+        Some(topic) => nodes([head(view, topic, deeper, &close), el("div", "sheet-body", [body(view, topic)])]),
+        None => nothing(),
+    };
+    let dialog = tag("dialog", "sheet").attr("id", "sheet").attr("aria-labelledby", TITLE).handle(node);
+    let dialog = dialog.on(ListenerKind::oncancel, cancel(&close));
+    let dialog = dialog.on(ListenerKind::onkeydown, on_key("Escape", close.clone()));
+    dialog.on(ListenerKind::onclick, outside(node, close)).around([inside])
+}
+
+const TITLE: &str = "sheet-title";
+
+fn head(view: &View, topic: Topic, deeper: bool, close: &Callback<()>) -> Html {
+    let icon_button = |name: &'static str, sign: Icon, pressed: Callback<Event>| {
+        button("button-icon", pressed).attr("aria-label", name).around([icon(sign)])
+    };
+    let back = view.hands.doing(|hands| hands.make(Move::Back));
+    let back = if deeper { icon_button(say::BACK, Icon::Back, back) } else { nothing() };
+    let title = tag("h2", "").attr("id", TITLE).attr("tabindex", "-1").around([text(title(&view.page, topic))]);
+    let close = icon_button(say::CLOSE_SHEET, Icon::Close, close.reform(|_: Event| ()));
+    el("div", "sheet-top", [back, title, close])
 }
 
 fn title(page: &Page, topic: Topic) -> String {
@@ -81,7 +88,7 @@ pub fn use_dialog(dialog: &NodeRef, topic: Option<Topic>, wide: bool) {
     let node = dialog.clone();
     use_effect_with(topic, move |topic| {
         if let (Some(_), Some(element)) = (topic, node.cast::<HtmlElement>()) {
-            window::focus("sheet-title");
+            window::focus(TITLE);
             element.set_scroll_top(0);
         }
     });
@@ -96,20 +103,10 @@ fn cancel(close: &Callback<()>) -> Callback<Event> {
     })
 }
 
-fn escape(close: &Callback<()>) -> Callback<KeyboardEvent> {
-    let close = close.clone();
-    Callback::from(move |event: KeyboardEvent| {
-        if event.key() == "Escape" {
-            event.prevent_default();
-            close.emit(());
-        }
-    })
-}
-
 /// A press beside the sheet puts it away: there the dialog itself is what was pressed.
-fn outside(dialog: &NodeRef, close: &Callback<()>) -> Callback<MouseEvent> {
-    let (dialog, close) = (dialog.clone(), close.clone());
-    Callback::from(move |event: MouseEvent| {
+fn outside(dialog: &NodeRef, close: Callback<()>) -> Callback<Event> {
+    let dialog = dialog.clone();
+    Callback::from(move |event: Event| {
         let pressed = event.target_dyn_into::<HtmlElement>();
         if pressed.is_some() && pressed == dialog.cast::<HtmlElement>() {
             close.emit(());
@@ -131,6 +128,5 @@ pub fn visiting(view: &View) -> Callback<Place> {
 
 /// Words that lead to a place on the page.
 fn link(words: impl Into<AttrValue>, place: Place, visit: &Callback<Place>) -> Html {
-    let onclick = visit.reform(move |_: MouseEvent| place);
-    html! { <button type="button" class="as-link" {onclick}>{ words.into() }</button> }
+    button("as-link", visit.reform(move |_: Event| place)).around([text(words)])
 }

@@ -1,9 +1,12 @@
 //! A field: label, hint, box, unit and error, tied together. What is typed is handed out as typed and never changed.
 
 use super::chips::{Chip, chips};
+use super::el::{button, el, els, nothing, tag, text};
 use super::icon::{Icon, icon};
+use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
+use yew::virtual_dom::ListenerKind;
 
 /// All of a field.
 pub struct Field {
@@ -39,48 +42,58 @@ pub struct Field {
 
 /// Draws a field.
 pub fn field(field: Field) -> Html {
-    let wrong = field.error.is_some();
-    html! {
-        <div class={classes!("field", wrong.then_some("has-error"))}>
-            <label class="field-label" for={field.id.clone()}>{ field.label.clone() }</label>
-            if !field.hint.is_empty() { <p class="field-hint" id={part_id(&field, "-hint")}>{ field.hint.clone() }</p> }
-            if let Some(error) = field.error.clone() {
-                <p class="field-error" id={part_id(&field, "-error")}>{ icon(Icon::Caution) }<span>{ error }</span></p>
-            }
-            <div class="entry">{ entry(&field) }{ units(&field) }</div>
-            if let Some(doubt) = field.doubt.clone() {
-                <p class="field-doubt" id={part_id(&field, "-doubt")}>{ icon(Icon::Caution) }<span>{ doubt }</span></p>
-            }
-            if !field.readings.is_empty() { { ask(&field) } }
-        </div>
-    }
+    let class = if field.error.is_some() { "field has-error" } else { "field" };
+    let label = tag("label", "field-label").attr("for", field.id.clone()).around([text(field.label.clone())]);
+    let hint = match field.hint.as_str() {
+        "" => nothing(),
+        _ => tag("p", "field-hint").attr("id", part_id(&field, "-hint")).around([text(field.hint.clone())]),
+    };
+    let error = remark(&field, "field-error", "-error", &field.error);
+    let doubt = remark(&field, "field-doubt", "-doubt", &field.doubt);
+    el("div", class, [label, hint, error, el("div", "entry", [entry(&field), units(&field)]), doubt, ask(&field)])
 }
 
 fn part_id(field: &Field, part: &str) -> String {
     [&field.id, part].concat()
 }
 
+fn remark(field: &Field, class: &'static str, part: &str, words: &Option<AttrValue>) -> Html {
+    let Some(words) = words.clone() else { return nothing() };
+    let words = el("span", "", [text(words)]);
+    tag("p", class).attr("id", part_id(field, part)).around([icon(Icon::Caution), words])
+}
+
 fn entry(field: &Field) -> Html {
     let on_text = field.on_text.clone();
-    let oninput = Callback::from(move |event: InputEvent| {
+    let told = Callback::from(move |event: Event| {
         if let Some(input) = event.target_dyn_into::<HtmlInputElement>() {
             on_text.emit(input.value());
         }
     });
-    let onkeydown = field.on_enter.clone().map(|on_enter| {
-        Callback::from(move |event: KeyboardEvent| {
-            if event.key() == "Enter" && !event.is_composing() {
-                on_enter.emit(());
-            }
-        })
-    });
-    html! {
-        <input class={classes!("entry-text", field.number.then_some("entry-number"))} id={field.id.clone()} type="text"
-            inputmode={field.number.then_some("decimal")} autocomplete="off" enterkeyhint="done"
-            value={field.text.clone()} placeholder={field.placeholder.clone()}
-            aria-describedby={described_by(field)} aria-invalid={field.error.is_some().then_some("true")}
-            {oninput} {onkeydown} />
+    let class = if field.number { "entry-text entry-number" } else { "entry-text" };
+    let input = tag("input", class).attr("id", field.id.clone()).attr("type", "text").attr("autocomplete", "off");
+    let input = input.attr("enterkeyhint", "done").attr_if("inputmode", field.number.then_some("decimal"));
+    let input = input.value(field.text.clone()).attr("placeholder", field.placeholder.clone());
+    let input = input.attr_if("aria-describedby", described_by(field));
+    let input = input.attr_if("aria-invalid", field.error.is_some().then_some("true"));
+    let input = input.on(ListenerKind::oninput, told);
+    match field.on_enter.clone() {
+        Some(on_enter) => input.on(ListenerKind::onkeydown, on_key("Enter", on_enter)).html(),
+        None => input.html(),
     }
+}
+
+/// Told when one key is pressed, unless it belongs to a word that is still being put together.
+pub fn on_key(key: &'static str, told: Callback<()>) -> Callback<Event> {
+    Callback::from(move |event: Event| {
+        if let Some(event) = event.dyn_ref::<KeyboardEvent>()
+            && event.key() == key
+            && !event.is_composing()
+        {
+            event.prevent_default();
+            told.emit(());
+        }
+    })
 }
 
 fn described_by(field: &Field) -> Option<String> {
@@ -92,17 +105,23 @@ fn described_by(field: &Field) -> Option<String> {
 
 fn units(field: &Field) -> Html {
     match field.units.as_slice() {
-        [] => html! {},
-        [(unit, _)] => html! { <span class="entry-unit">{ unit.clone() }</span> },
-        units => chips(part_id(field, "-unit"), &field.units_label, units.to_vec(), &field.on_unit, ""),
+        [] => nothing(),
+        [(unit, _)] => el("span", "entry-unit", [text(unit.clone())]),
+        units => {
+            let (name, label) = (part_id(field, "-unit"), field.units_label.clone());
+            chips("chips", name, label, units.to_vec(), &field.on_unit)
+        }
     }
 }
 
 fn ask(field: &Field) -> Html {
-    let reading = |(words, text): &(AttrValue, AttrValue)| {
-        let text = text.to_string();
-        let onclick = field.on_text.reform(move |_: MouseEvent| text.clone());
-        html! { <button type="button" class="button" {onclick}>{ words.clone() }</button> }
+    if field.readings.is_empty() {
+        return nothing();
+    }
+    let reading = |(words, reading): &(AttrValue, AttrValue)| {
+        let reading = reading.to_string();
+        let pressed = field.on_text.reform(move |_: Event| reading.clone());
+        button("button", pressed).around([text(words.clone())])
     };
-    html! { <div class="ask"><div class="buttons">{ for field.readings.iter().map(reading) }</div></div> }
+    el("div", "ask", [els("div", "buttons", field.readings.iter().map(reading))])
 }

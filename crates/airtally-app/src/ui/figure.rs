@@ -1,5 +1,6 @@
 //! A figure: number large, unit small. One that opens its working is a button.
 
+use super::el::{button, el, nothing, text};
 use yew::prelude::*;
 
 /// How large.
@@ -14,22 +15,19 @@ pub enum Size {
 }
 
 /// A figure that is only read.
-pub fn figure(number: &str, unit: &str, size: Size) -> Html {
-    html! { <span class={class(size)}>{ inside(number, unit) }</span> }
+pub fn figure(number: &str, unit: &'static str, size: Size) -> Html {
+    el("span", class(size), inside(number, unit))
 }
 
 /// A figure that opens its working. `name` says what it is, in front of the number, to who cannot see where it stands.
-pub fn figure_button(name: &str, number: &str, unit: &str, size: Size, onclick: Callback<MouseEvent>) -> Html {
+pub fn figure_button(name: &str, number: &str, unit: &'static str, size: Size, pressed: Callback<Event>) -> Html {
     let label = [name, ": ", number, " ", unit].concat();
-    html! {
-        <button type="button" class={class(size)} aria-haspopup="dialog" aria-label={label} {onclick}>
-            { inside(number, unit) }
-        </button>
-    }
+    button(class(size), pressed).attr("aria-haspopup", "dialog").attr("aria-label", label).around(inside(number, unit))
 }
 
-fn inside(number: &str, unit: &str) -> Html {
-    html! { <><b>{ number.to_owned() }</b>{ " " }if !unit.is_empty() { <small>{ unit.to_owned() }</small> }</> }
+fn inside(number: &str, unit: &'static str) -> [Html; 3] {
+    let unit = if unit.is_empty() { nothing() } else { el("small", "", [text(unit)]) };
+    [el("b", "", [text(number.to_owned())]), text(" "), unit]
 }
 
 const fn class(size: Size) -> &'static str {

@@ -1,5 +1,6 @@
 //! Icons on a grid of 24 units, one stroke width, no fill.
 
+use super::el::tag;
 use yew::prelude::*;
 
 /// What there is.
@@ -27,7 +28,7 @@ pub enum Icon {
 
 /// Draws one. Words beside it say what it means, so it is silent.
 pub fn icon(icon: Icon) -> Html {
-    html! { <svg class="icon" viewBox="0 0 24 24" aria-hidden="true"><path d={path(icon)} /></svg> }
+    drawing("icon", "0 0 24 24", [stroke("", path(icon))])
 }
 
 const fn path(icon: Icon) -> &'static str {
@@ -50,4 +51,14 @@ const fn path(icon: Icon) -> &'static str {
         Icon::Bin => "M5 7h14M10 7V4.5h4V7M7 7l1 13h8l1-13M10.5 11v5.5M13.5 11v5.5",
         Icon::Fine => "M5 12.5l4.5 4.5L19 7",
     }
+}
+
+/// A drawing that words beside it explain, so it is silent.
+pub fn drawing<const N: usize>(class: &'static str, view: &'static str, strokes: [Html; N]) -> Html {
+    tag("svg", class).attr("viewBox", view).attr("aria-hidden", "true").around(strokes)
+}
+
+/// One path of a drawing.
+pub fn stroke(class: &'static str, path: impl Into<AttrValue>) -> Html {
+    tag("path", class).attr("d", path).html()
 }

@@ -1,47 +1,39 @@
 //! Parts of a page: a heading with what belongs to it, a row of a ledger, a caution.
 
+use super::el::{el, nothing, tag, text};
 use super::icon::{Icon, icon};
 use yew::prelude::*;
 
 /// A part with its heading, a remark beside it and a body.
-pub fn part(heading: &str, aside: Html, body: Html) -> Html {
-    html! {
-        <section class="part">
-            <div class="part-head"><h2>{ heading.to_owned() }</h2>{ aside }</div>
-            { body }
-        </section>
-    }
+pub fn part(heading: &'static str, aside: Html, body: Html) -> Html {
+    el("section", "part", [el("div", "part-head", [el("h2", "", [text(heading)]), aside]), body])
 }
 
 /// A row of a ledger.
 pub fn row(mark: Html, name: Html, note: Html, figure: Html, under: Option<Html>) -> Html {
-    html! {
-        <li class="row">
-            <span class="row-mark">{ mark }</span>
-            <div class="row-main"><h3 class="row-name">{ name }</h3><p class="row-note">{ note }</p></div>
-            <div class="row-figure">{ figure }</div>
-            if let Some(under) = under { <div class="row-under">{ under }</div> }
-        </li>
-    }
+    let name = el("h3", "row-name", [name]);
+    let under = under.map_or_else(nothing, |under| el("div", "row-under", [under]));
+    let main = el("div", "row-main", [name, el("p", "row-note", [note])]);
+    el("li", "row", [el("span", "row-mark", [mark]), main, el("div", "row-figure", [figure]), under])
 }
 
 /// The last row of a ledger: what it comes to.
 pub fn row_sum(name: &'static str, figure: Html) -> Html {
-    html! {
-        <li class="row row-sum">
-            <span class="row-mark"></span>
-            <div class="row-main"><h3 class="row-name">{ name }</h3></div>
-            <div class="row-figure">{ figure }</div>
-        </li>
-    }
+    let main = el("div", "row-main", [el("h3", "row-name", [text(name)])]);
+    el("li", "row row-sum", [el("span", "row-mark", []), main, el("div", "row-figure", [figure])])
 }
 
 /// Soft small text.
-pub fn soft(text: impl Into<AttrValue>) -> Html {
-    html! { <span class="soft small">{ text.into() }</span> }
+pub fn soft(words: impl Into<AttrValue>) -> Html {
+    el("span", "soft small", [text(words)])
 }
 
 /// Where work can hurt someone.
 pub fn caution(words: impl Into<AttrValue>) -> Html {
-    html! { <p class="caution">{ icon(Icon::Caution) }<span>{ words.into() }</span></p> }
+    el("p", "caution", [icon(Icon::Caution), el("span", "", [text(words)])])
+}
+
+/// The way on to another screen.
+pub fn next(address: &'static str, words: &'static str) -> Html {
+    el("p", "", [tag("a", "button-main").attr("href", address).around([text(words)])])
 }

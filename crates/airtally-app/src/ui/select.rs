@@ -1,51 +1,37 @@
 //! A list of which one is chosen.
 
+use super::el::{El, el, nothing, tag, text};
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
+use yew::virtual_dom::ListenerKind;
+
+/// What can be chosen: what it says, and whether it is.
+pub type Options = Vec<(AttrValue, bool)>;
 
 /// A labelled select. The place of the chosen option comes out.
-pub fn select(
-    id: String,
-    label: &'static str,
-    hint: &'static str,
-    options: Vec<(AttrValue, bool)>,
-    chosen: &Callback<usize>,
-) -> Html {
-    let described = (!hint.is_empty()).then(|| [&id, "-hint"].concat());
-    html! {
-        <div class="field">
-            <label class="field-label" for={id.clone()}>{ label }</label>
-            if let Some(hint_id) = described.clone() { <p class="field-hint" id={hint_id}>{ hint }</p> }
-            <select class="select" {id} aria-describedby={described} onchange={onchange(chosen)}>{ for_options(options) }</select>
-        </div>
-    }
+pub fn select(id: String, label: &'static str, hint: &'static str, options: Options, chosen: &Callback<usize>) -> Html {
+    let hint_id = [&id, "-hint"].concat();
+    let described = (!hint.is_empty()).then(|| hint_id.clone());
+    let hint =
+        if hint.is_empty() { nothing() } else { tag("p", "field-hint").attr("id", hint_id).around([text(hint)]) };
+    let label = tag("label", "field-label").attr("for", id.clone()).around([text(label)]);
+    let list = list("select", options, chosen).attr("id", id).attr_if("aria-describedby", described);
+    el("div", "field", [label, hint, list.html()])
 }
 
 /// A select without a visible label, for the top line.
-pub fn pick(
-    label: &'static str,
-    class: &'static str,
-    options: Vec<(AttrValue, bool)>,
-    chosen: &Callback<usize>,
-) -> Html {
-    html! {
-        <label class={classes!("pick", class)}>
-            <span class="aloud">{ label }</span>
-            <select onchange={onchange(chosen)}>{ for_options(options) }</select>
-        </label>
-    }
+pub fn pick(class: &'static str, label: &'static str, options: Options, chosen: &Callback<usize>) -> Html {
+    el("label", class, [el("span", "aloud", [text(label)]), list("", options, chosen).html()])
 }
 
-fn onchange(chosen: &Callback<usize>) -> Callback<Event> {
+fn list(class: &'static str, options: Options, chosen: &Callback<usize>) -> El {
     let chosen = chosen.clone();
-    Callback::from(move |event: Event| {
+    let told = Callback::from(move |event: Event| {
         let at = event.target_dyn_into::<HtmlSelectElement>().map(|select| select.selected_index());
         if let Some(at) = at.and_then(|at| usize::try_from(at).ok()) {
             chosen.emit(at);
         }
-    })
-}
-
-fn for_options(options: Vec<(AttrValue, bool)>) -> Html {
-    options.into_iter().map(|(words, selected)| html! { <option {selected}>{ words }</option> }).collect()
+    });
+    let option = |(words, selected): (AttrValue, bool)| tag("option", "").selected(selected).around([text(words)]);
+    tag("select", class).on(ListenerKind::onchange, told).put(options.into_iter().map(option).collect())
 }

@@ -1,15 +1,17 @@
 //! The mark of the house: four strokes and a slash. One stroke is one thing counted.
 
+use super::el::tag;
+use super::icon::{drawing, stroke};
 use yew::prelude::*;
 
 /// Draws `done` strokes in ink and the rest up to `total` faint; `label` says the same in words.
 pub fn tally(done: u32, total: u32, label: String) -> Html {
-    html! { <span class="tally" role="img" aria-label={label}>{ for groups(done, total) }</span> }
+    tag("span", "tally").attr("role", "img").attr("aria-label", label).around([groups(done, total).collect()])
 }
 
 /// One full group without words, for a heading that has its own.
 pub fn tally_mark() -> Html {
-    html! { <span class="top-mark tally" aria-hidden="true">{ group(5, 5) }</span> }
+    tag("span", "top-mark tally").attr("aria-hidden", "true").around([group(5, 5)])
 }
 
 /// More strokes than this are no longer read at a glance: the number beside them says it.
@@ -28,10 +30,6 @@ const STROKES: [&str; 5] =
 const BOXES: [&str; 6] = ["0 0 8 24", "0 0 8 24", "0 0 14 24", "0 0 20 24", "0 0 26 24", "0 0 27 24"];
 
 fn group(done: usize, total: usize) -> Html {
-    html! {
-        <svg viewBox={BOXES[total.min(5)]} aria-hidden="true">
-            <path class="tally-rest" d={STROKES[done..total].concat()} />
-            <path d={STROKES[..done].concat()} />
-        </svg>
-    }
+    let rest = stroke("tally-rest", STROKES[done..total].concat());
+    drawing("", BOXES[total.min(5)], [rest, stroke("", STROKES[..done].concat())])
 }

@@ -4,6 +4,7 @@ use crate::context::{Hands, Page, View};
 use crate::desk::Move;
 use crate::parts::source::source_line;
 use crate::ui::chips::chips;
+use crate::ui::el::{el, maybe, nodes, nothing, text};
 use crate::ui::figure::{Size, figure};
 use airtally::rules::Level;
 use airtally::shares::LevelShares;
@@ -17,15 +18,17 @@ pub fn answer(view: &View, level: Level) -> Html {
     let page = &view.page;
     let shares = page.report.shares().at(level);
     let required = format::flow(shares.required.value, page.display());
-    html! {
-        <header class="answer">
-            <h1>{ say::ASK_AIR }</h1>
-            { levels(&view.hands, level) }
-            <p>{ view.figure(say::REQUIRED, &required, Size::Big, shares.required.line) }</p>
-            { why(page, shares) }
-            { totals(view, shares) }
-        </header>
-    }
+    el(
+        "header",
+        "answer",
+        [
+            el("h1", "", [text(say::ASK_AIR)]),
+            levels(&view.hands, level),
+            el("p", "", [view.figure(say::REQUIRED, &required, Size::Big, shares.required.line)]),
+            why(page, shares),
+            totals(view, shares),
+        ],
+    )
 }
 
 fn levels(hands: &Hands, level: Level) -> Html {
@@ -36,25 +39,22 @@ fn levels(hands: &Hands, level: Level) -> Html {
         }
     });
     let options = Level::ALL.iter().map(|one| (label::level(*one).into(), *one == level)).collect();
-    chips("level".to_owned(), say::LEVEL, options, &chosen, "chips-main")
+    chips("chips chips-main", "level".to_owned(), say::LEVEL.to_owned(), options, &chosen)
 }
 
 fn why(page: &Page, shares: &LevelShares) -> Html {
-    let Some((first, margin)) = shares.margin() else { return html! {} };
+    let Some((first, margin)) = shares.margin() else { return nothing() };
     let source = says(page, first.line);
     let second =
         shares.asked.get(1).zip(margin).map(|(second, margin)| {
             say::margin(label::asks(second.by), &format::flow(margin, page.display()).to_string())
         });
-    html! {
-        <>
-            <p class="answer-why">
-                <span class="margin-over">{ say::governs(label::asks(first.by)) }</span>{ " " }{ second.unwrap_or_default() }
-            </p>
-            <p class="small soft">{ label::rules(page.house.choices.rules) }</p>
-            if let Some(source) = source { { source_line(source) } }
-        </>
-    }
+    let governs = el("span", "margin-over", [text(say::governs(label::asks(first.by)))]);
+    nodes([
+        el("p", "answer-why", [governs, text(" "), text(second.unwrap_or_default())]),
+        el("p", "small soft", [text(label::rules(page.house.choices.rules))]),
+        maybe(source.map(source_line)),
+    ])
 }
 
 /// Who says so: where a line only picks the largest of others or adds them up, the line it picked.
@@ -74,13 +74,8 @@ fn totals(view: &View, shares: &LevelShares) -> Html {
     let step = format::flow(page.report.shares().step, page.display());
     let set = format::flow(shares.total, page.display());
     let total = |name: &'static str, shown: &format::Shown| {
-        html! { <div class="total"><dt>{ name }</dt><dd>{ figure(&shown.number, shown.unit, Size::Row) }</dd></div> }
+        let figure = figure(&shown.number, shown.unit, Size::Row);
+        el("div", "total", [el("dt", "", [text(name)]), el("dd", "", [figure])])
     };
-    html! {
-        <dl class="totals">
-            { total(say::SET_SUPPLY, &set) }
-            { total(say::SET_EXTRACT, &set) }
-            { total(say::STEP, &step) }
-        </dl>
-    }
+    el("dl", "totals", [total(say::SET_SUPPLY, &set), total(say::SET_EXTRACT, &set), total(say::STEP, &step)])
 }

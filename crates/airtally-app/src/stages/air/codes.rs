@@ -1,6 +1,7 @@
 //! The same house under every rule set, and other legal readings of the chosen one.
 
 use crate::context::{Hands, Page, View};
+use crate::ui::el::{button, el, els, nodes, nothing, tag, text};
 use crate::ui::figure::{Size, figure};
 use crate::ui::part::{part, row};
 use airtally::edit::Edit;
@@ -15,39 +16,31 @@ pub fn readings(view: &View) -> Html {
     let page = &view.page;
     let readings = &page.report.demand().alternatives;
     if readings.is_empty() {
-        return html! {};
+        return nothing();
     }
     let rows = readings.iter().map(|reading| {
         let name = formula::title(reading.formula);
         let shown = format::flow(reading.flow, page.display());
         let note = page.report.line(reading.line).map(|line| airtally_words::standing::cite(line.source));
         let figure = view.figure(name, &shown, Size::Row, reading.line);
-        row(html! {}, html! { name }, html! { note.unwrap_or_default() }, figure, None)
+        row(nothing(), text(name), text(note.unwrap_or_default()), figure, None)
     });
-    part(
-        say::READINGS,
-        html! {},
-        html! {
-            <><p class="soft small">{ say::READINGS_NOTE }</p><ol class="ledger">{ for rows }</ol></>
-        },
-    )
+    let note = el("p", "soft small", [text(say::READINGS_NOTE)]);
+    part(say::READINGS, nothing(), nodes([note, els("ol", "ledger", rows)]))
 }
 
 /// The table of rule sets.
 pub fn codes(view: &View) -> Html {
     let (page, hands) = (&view.page, &view.hands);
-    let head = |level: Level| html! { <th scope="col" class="number">{ label::level(level) }</th> };
-    let body = html! {
-        <>
-            <p class="soft small">{ say::CODES_NOTE }{ page.display().flow().symbol() }{ "." }</p>
-            <table class="codes">
-                <caption class="aloud">{ say::CODES }</caption>
-                <thead><tr><th scope="col">{ say::RULES }</th>{ for Level::ALL.map(head) }</tr></thead>
-                <tbody>{ for page.report.codes().iter().map(|code| code_row(page, hands, code)) }</tbody>
-            </table>
-        </>
-    };
-    part(say::CODES, html! {}, body)
+    let head = |level: Level| tag("th", "number").attr("scope", "col").around([text(label::level(level))]);
+    let caption = el("caption", "aloud", [text(say::CODES)]);
+    let first = tag("th", "").attr("scope", "col").around([text(say::RULES)]);
+    let head = el("tr", "", [first, Level::ALL.into_iter().map(head).collect()]);
+    let rows = els("tbody", "", page.report.codes().iter().map(|code| code_row(page, hands, code)));
+    let unit = text(page.display().flow().symbol());
+    let note = el("p", "soft small", [text(say::CODES_NOTE), unit, text(".")]);
+    let table = el("table", "codes", [caption, el("thead", "", [head]), rows]);
+    part(say::CODES, nothing(), nodes([note, table]))
 }
 
 fn code_row(page: &Page, hands: &Hands, code: &CodeTotals) -> Html {
@@ -55,18 +48,13 @@ fn code_row(page: &Page, hands: &Hands, code: &CodeTotals) -> Html {
     let choices = Choices { rules: code.rules, ..page.house.choices };
     let cell = |(level, flow): (Level, airtally::quantity::Flow)| {
         let shown = format::flow(flow, page.display());
-        html! {
-            <td class="number" data-label={label::level(level)}>{ figure(&shown.number, "", Size::Mid) }</td>
-        }
+        let figure = figure(&shown.number, "", Size::Mid);
+        tag("td", "number").attr("data-label", label::level(level)).around([figure])
     };
-    html! {
-        <tr class={chosen.then_some("is-chosen")}>
-            <th scope="row">
-                <button type="button" class="button-quiet" aria-pressed={chosen.to_string()}
-                    onclick={hands.editing(Edit::Choose(choices))}>{ label::rules_short(code.rules) }</button>
-                if chosen { <span class="small">{ " " }{ say::YOURS }</span> }
-            </th>
-            { for Level::ALL.into_iter().zip(code.required).map(cell) }
-        </tr>
-    }
+    let choose = button("button-quiet", hands.editing(Edit::Choose(choices))).attr("aria-pressed", chosen.to_string());
+    let choose = choose.around([text(label::rules_short(code.rules))]);
+    let yours = if chosen { el("span", "small", [text(" "), text(say::YOURS)]) } else { nothing() };
+    let head = tag("th", "").attr("scope", "row").around([choose, yours]);
+    let cells = Level::ALL.into_iter().zip(code.required).map(cell).collect();
+    el("tr", if chosen { "is-chosen" } else { "" }, [head, cells])
 }

@@ -7,7 +7,8 @@ mod nights;
 mod rooms;
 
 use crate::context::View;
-use crate::ui::part::part;
+use crate::ui::el::{el, nothing, text};
+use crate::ui::part::{next, part};
 use airtally::rules::Air::{Extract, Supply};
 use airtally_words::{label, page as say};
 use yew::prelude::*;
@@ -18,30 +19,22 @@ pub fn air(view: &View) -> Html {
     if view.page.house.rooms.is_empty() {
         return nothing_yet(say::ASK_AIR);
     }
-    html! {
-        <div class="spread">
-            <div class="leaf">
-                { answer::answer(view, level) }
-                { part(label::air(Supply), html! {}, rooms::ledger(view, level, Supply)) }
-                { part(label::air(Extract), html! {}, rooms::ledger(view, level, Extract)) }
-                <p><a class="button-main" href="#tubes">{ say::NEXT_TUBES }</a></p>
-            </div>
-            <div class="leaf">
-                { nights::nights(view) }
-                { doors::doors(view) }
-                { codes::readings(view) }
-                { codes::codes(view) }
-            </div>
-        </div>
-    }
+    let left = el(
+        "div",
+        "leaf",
+        [
+            answer::answer(view, level),
+            part(label::air(Supply), nothing(), rooms::ledger(view, level, Supply)),
+            part(label::air(Extract), nothing(), rooms::ledger(view, level, Extract)),
+            next("#tubes", say::NEXT_TUBES),
+        ],
+    );
+    let right = [nights::nights(view), doors::doors(view), codes::readings(view), codes::codes(view)];
+    el("div", "spread", [left, el("div", "leaf", right)])
 }
 
 /// A screen that has nothing to answer from.
 pub fn nothing_yet(question: &'static str) -> Html {
-    html! {
-        <div class="spread"><div class="leaf">
-            <header class="answer"><h1>{ question }</h1><p>{ say::NO_ROOMS_YET }</p></header>
-            <p><a class="button-main" href="#house">{ say::TO_ROOMS }</a></p>
-        </div></div>
-    }
+    let head = el("header", "answer", [el("h1", "", [text(question)]), el("p", "", [text(say::NO_ROOMS_YET)])]);
+    el("div", "spread", [el("div", "leaf", [head, next("#house", say::TO_ROOMS)])])
 }

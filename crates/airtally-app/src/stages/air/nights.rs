@@ -2,6 +2,7 @@
 
 use crate::context::View;
 use crate::parts::source::source_line;
+use crate::ui::el::{el, els, maybe, nodes, nothing, text};
 use crate::ui::figure::Size;
 use crate::ui::gauge::gauge;
 use crate::ui::icon::{Icon, icon};
@@ -18,20 +19,15 @@ pub fn nights(view: &View) -> Html {
     let page = &view.page;
     let nights = page.report.nights();
     if nights.is_empty() {
-        return part(say::NIGHTS, html! {}, html! { <p class="soft small">{ say::NO_NIGHTS }</p> });
+        return part(say::NIGHTS, nothing(), el("p", "soft small", [text(say::NO_NIGHTS)]));
     }
     let givens = page.report.givens();
     let limit = format::text(givens.value(GivenId::Co2Noticeable), Unit::PartPerMillion);
     let hours = format::text(givens.value(GivenId::NightHours), Unit::Hour);
     let source = page.report.line(nights[0].morning.line).map(|line| line.source);
-    let body = html! {
-        <>
-            <p class="soft small">{ say::nights_note(&hours, &limit) }</p>
-            <ol class="ledger">{ for nights.iter().map(|night| night_row(view, night)) }</ol>
-            if let Some(source) = source { { source_line(source) } }
-        </>
-    };
-    part(say::NIGHTS, html! {}, body)
+    let note = el("p", "soft small", [text(say::nights_note(&hours, &limit))]);
+    let list = els("ol", "ledger", nights.iter().map(|night| night_row(view, night)));
+    part(say::NIGHTS, nothing(), nodes([note, list, maybe(source.map(source_line))]))
 }
 
 fn night_row(view: &View, night: &Night) -> Html {
@@ -42,7 +38,7 @@ fn night_row(view: &View, night: &Night) -> Html {
     let figure = view.figure(&say::co2_in(&name), &ppm, Size::Row, night.morning.line);
     let people = say::sleepers(&format::number(night.sleepers, 1));
     let note = [&people, " · ", label::verdict(night.verdict)].concat();
-    row(sign, html! { name.clone() }, html! { note }, figure, Some(under(view, night, &name)))
+    row(sign, text(name.clone()), text(note), figure, Some(under(view, night, &name)))
 }
 
 /// Air for a person is told in litres a second wherever metres are used.
@@ -58,13 +54,9 @@ fn under(view: &View, night: &Night, name: &str) -> Html {
     let (limit, end) = (givens.value(GivenId::Co2Noticeable), givens.value(GivenId::Co2Unacceptable));
     let each = format::flow(night.per_sleeper.value, by_the_second(view.page.display()));
     let changes = format::value(night.air_change.value.as_per_hour(), Unit::PerHour);
-    html! {
-        <>
-            { gauge(night.morning.value.as_ppm(), limit, end) }
-            <div class="row-figures">
-                <span class="nowrap">{ view.figure(&say::per_sleeper_in(name), &each, Size::Mid, night.per_sleeper.line) }{ soft(say::PER_SLEEPER) }</span>
-                <span class="nowrap">{ view.figure(&say::changes_in(name), &changes, Size::Mid, night.air_change.line) }{ soft(say::AIR_CHANGES) }</span>
-            </div>
-        </>
-    }
+    let each = view.figure(&say::per_sleeper_in(name), &each, Size::Mid, night.per_sleeper.line);
+    let changes = view.figure(&say::changes_in(name), &changes, Size::Mid, night.air_change.line);
+    let each = el("span", "nowrap", [each, soft(say::PER_SLEEPER)]);
+    let changes = el("span", "nowrap", [changes, soft(say::AIR_CHANGES)]);
+    nodes([gauge(night.morning.value.as_ppm(), limit, end), el("div", "row-figures", [each, changes])])
 }

@@ -2,6 +2,7 @@
 
 use crate::context::{Page, View};
 use crate::parts::air::air_tag;
+use crate::ui::el::{el, els, text};
 use crate::ui::figure::{Size, figure};
 use crate::ui::part::{row, row_sum};
 use airtally::quantity::Flow;
@@ -16,15 +17,12 @@ pub fn ledger(view: &View, level: Level, air: Air) -> Html {
     let shares = page.report.shares().at(level);
     let side = shares.side(air);
     if side.is_empty() {
-        return html! { <p class="soft">{ say::no_side(air == Air::Supply) }</p> };
+        return el("p", "soft", [text(say::no_side(air == Air::Supply))]);
     }
     let sum = format::flow(shares.total, page.display());
-    html! {
-        <ol class="ledger">
-            { for side.iter().map(|share| share_row(view, share, air)) }
-            { row_sum(say::in_all(air == Air::Supply), figure(&sum.number, sum.unit, Size::Row)) }
-        </ol>
-    }
+    let sum = row_sum(say::in_all(air == Air::Supply), figure(&sum.number, sum.unit, Size::Row));
+    let rows = side.iter().map(|share| share_row(view, share, air)).chain([sum]);
+    els("ol", "ledger", rows)
 }
 
 fn share_row(view: &View, share: &Share, air: Air) -> Html {
@@ -32,7 +30,7 @@ fn share_row(view: &View, share: &Share, air: Air) -> Html {
     let name = room::name(&page.house, share.room);
     let shown = format::flow(share.flow, page.display());
     let figure = view.figure(&say::air_of(air == Air::Supply, &name), &shown, Size::Row, share.line);
-    row(air_tag(air), html! { name }, html! { note(page, share) }, figure, None)
+    row(air_tag(air), text(name), text(note(page, share)), figure, None)
 }
 
 /// Floor area, and the least the rule asks for in this room.

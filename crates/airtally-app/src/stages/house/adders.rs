@@ -2,6 +2,7 @@
 
 use crate::context::View;
 use crate::desk::{Move, ROOMS};
+use crate::ui::el::{button, el, tag, text};
 use crate::ui::icon::{Icon, icon};
 use airtally::edit::Edit;
 use airtally::house::{Field, RoomField, RoomId, RoomKind};
@@ -14,16 +15,13 @@ pub fn adders(view: &View) -> Html {
     let hands = &view.hands;
     let next = RoomId(view.page.house.next_room);
     let add = |kind: RoomKind| {
-        let onclick = hands.doing(move |hands| {
+        let pressed = hands.doing(move |hands| {
             hands.edit(Edit::AddRoom(kind));
             hands.make(Move::Visit(Place::Field(Field::Room(next, RoomField::Area))));
         });
-        html! { <button type="button" class="button add" {onclick}>{ icon(Icon::Plus) }{ label::kind(kind) }</button> }
+        button("button add", pressed).around([icon(Icon::Plus), text(label::kind(kind))])
     };
-    html! {
-        <section class="part">
-            <h2 id={ROOMS} tabindex="-1">{ say::ADD_ROOM }</h2>
-            <div class="adders" role="group" aria-labelledby={ROOMS}>{ for RoomKind::ALL.map(add) }</div>
-        </section>
-    }
+    let heading = tag("h2", "").attr("id", ROOMS).attr("tabindex", "-1").around([text(say::ADD_ROOM)]);
+    let group = tag("div", "adders").attr("role", "group").attr("aria-labelledby", ROOMS);
+    el("section", "part", [heading, group.around(RoomKind::ALL.map(add))])
 }

@@ -4,6 +4,7 @@ use crate::context::{Hands, Page, View};
 use crate::desk::{Move, ROOMS, Said, row_id};
 use crate::parts::choice::options;
 use crate::parts::entry::entry;
+use crate::ui::el::{button, el, nodes, nothing, tag, text};
 use crate::ui::icon::{Icon, icon};
 use crate::ui::select::select;
 use airtally::edit::Edit;
@@ -11,11 +12,12 @@ use airtally::house::{Field, Room, RoomField, RoomId, RoomKind};
 use airtally_words::{label, page as say, room as words};
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
+use yew::virtual_dom::ListenerKind;
 
 /// The editor of a room.
 pub fn editor(view: &View, id: RoomId) -> Html {
     let (page, hands) = (&view.page, &view.hands);
-    let Some(room) = page.house.room(id) else { return html! {} };
+    let Some(room) = page.house.room(id) else { return nothing() };
     let done = hands.doing::<()>(|hands| {
         hands.make(Move::Open(None));
         hands.make(Move::Aim(ROOMS.to_owned()));
@@ -23,32 +25,34 @@ pub fn editor(view: &View, id: RoomId) -> Html {
     let field = |field: Field| entry(view, field, Some(&done));
     let about = |about: RoomField| field(Field::Room(id, about));
     let role = room.kind.role();
-    html! {
-        <>
-            <div class="fields fields-two">
-                { about(RoomField::Area) }
-                if role.takes_supply() { { about(RoomField::Sleepers) } }
-                { field(Field::RoomName(id)) }
-                <div class="fields fields-pair">{ kind(room, hands) }{ storey(page, room, hands) }</div>
-                { about(RoomField::Length) }
-                { about(RoomField::Width) }
-                { about(RoomField::Height) }
-                if role.takes_supply() { { about(RoomField::SupplyRun) } }
-                if role.takes_extract() { { about(RoomField::ExtractRun) } }
-            </div>
-            if room.kind.is_kitchen() { { open_kitchen(room, hands) } }
-            <div class="buttons buttons-apart">
-                <button type="button" class="button-main" onclick={done.reform(|_: MouseEvent| ())}>{ say::DONE }</button>
-                <div class="buttons">{ for moves(page, room).map(|(sign, words, to)| shift(room, sign, words, to, hands)) }</div>
-            </div>
-            <div class="buttons buttons-apart">
-                <button type="button" class="button" onclick={hands.editing(Edit::DuplicateRoom(room.id))}>
-                    { icon(Icon::Copy) }{ say::DUPLICATE }
-                </button>
-                <button type="button" class="button" onclick={remove(page, room, hands)}>{ icon(Icon::Bin) }{ say::REMOVE }</button>
-            </div>
-        </>
-    }
+    let when = |there: bool, about_it: RoomField| if there { about(about_it) } else { nothing() };
+    let fields = el(
+        "div",
+        "fields fields-two",
+        [
+            about(RoomField::Area),
+            when(role.takes_supply(), RoomField::Sleepers),
+            field(Field::RoomName(id)),
+            el("div", "fields fields-pair", [kind(room, hands), storey(page, room, hands)]),
+            about(RoomField::Length),
+            about(RoomField::Width),
+            about(RoomField::Height),
+            when(role.takes_supply(), RoomField::SupplyRun),
+            when(role.takes_extract(), RoomField::ExtractRun),
+        ],
+    );
+    let open = if room.kind.is_kitchen() { open_kitchen(room, hands) } else { nothing() };
+    let moves = moves(page, room).map(|(sign, words, to)| shift(room, sign, words, to, hands));
+    let ready = button("button-main", done.reform(|_: Event| ())).around([text(say::DONE)]);
+    let copy =
+        button("button", hands.editing(Edit::DuplicateRoom(id))).around([icon(Icon::Copy), text(say::DUPLICATE)]);
+    let remove = button("button", remove(page, room, hands)).around([icon(Icon::Bin), text(say::REMOVE)]);
+    nodes([
+        fields,
+        open,
+        el("div", "buttons buttons-apart", [ready, el("div", "buttons", moves)]),
+        el("div", "buttons buttons-apart", [copy, remove]),
+    ])
 }
 
 fn kind(room: &Room, hands: &Hands) -> Html {
@@ -78,19 +82,16 @@ fn storey(page: &Page, room: &Room, hands: &Hands) -> Html {
 
 fn open_kitchen(room: &Room, hands: &Hands) -> Html {
     let (id, hands) = (room.id, hands.clone());
-    let onchange = Callback::from(move |event: Event| {
+    let told = Callback::from(move |event: Event| {
         if let Some(input) = event.target_dyn_into::<HtmlInputElement>() {
             hands.edit(Edit::SetOpen(id, Some(input.checked())));
         }
     });
     let box_id = [&row_id(id), "-open"].concat();
     let checked = room.open.unwrap_or(room.kind == RoomKind::LivingKitchen);
-    html! {
-        <div class="check">
-            <input class="tick" type="checkbox" id={box_id.clone()} {checked} {onchange} />
-            <label for={box_id}>{ say::OPEN_KITCHEN }</label>
-        </div>
-    }
+    let input = tag("input", "tick").attr("type", "checkbox").attr("id", box_id.clone()).checked(checked);
+    let label = tag("label", "").attr("for", box_id).around([text(say::OPEN_KITCHEN)]);
+    el("div", "check", [input.on(ListenerKind::onchange, told).html(), label])
 }
 
 /// Where the room can move within its storey: the places of its neighbours there.
@@ -104,13 +105,12 @@ fn moves(page: &Page, room: &Room) -> [(Icon, &'static str, Option<usize>); 2] {
 }
 
 fn shift(room: &Room, sign: Icon, words: &'static str, to: Option<usize>, hands: &Hands) -> Html {
-    let onclick = hands.editing(Edit::MoveRoom(room.id, to.unwrap_or_default()));
-    html! {
-        <button type="button" class="button" aria-label={words} title={words} disabled={to.is_none()} {onclick}>{ icon(sign) }</button>
-    }
+    let pressed = hands.editing(Edit::MoveRoom(room.id, to.unwrap_or_default()));
+    let shift = button("button", pressed).attr("aria-label", words).attr("title", words);
+    shift.attr_if("disabled", to.is_none().then_some("")).around([icon(sign)])
 }
 
-fn remove(page: &Page, room: &Room, hands: &Hands) -> Callback<MouseEvent> {
+fn remove(page: &Page, room: &Room, hands: &Hands) -> Callback<Event> {
     let id = room.id;
     let words = AttrValue::from(say::room_removed(&words::name(&page.house, id)));
     hands.doing(move |hands| {

@@ -8,6 +8,8 @@ mod site;
 mod start;
 
 use crate::context::{Page, View};
+use crate::ui::el::{el, els, nothing, tag, text};
+use crate::ui::part::next;
 use airtally::facts::RoomFacts;
 use airtally::quantity::Unit;
 use airtally_words::{format, label, page as say};
@@ -20,22 +22,12 @@ pub fn house(view: &View) -> Html {
     if empty && !view.desk.begun {
         return start::start(&view.hands);
     }
-    html! {
-        <div class="spread">
-            <div class="leaf">
-                <header>
-                    <h1>{ say::ASK_HOUSE }</h1>
-                    <p class="soft">{ if empty { say::ADD_FIRST_ROOM.to_owned() } else { summary(page) } }</p>
-                </header>
-                { for storeys(page).map(|storey| ledger(view, storey)) }
-                { adders::adders(view) }
-            </div>
-            <div class="leaf">
-                { site::site(view) }
-                if !empty { <p><a class="button-main" href="#air">{ say::NEXT_AIR }</a></p> }
-            </div>
-        </div>
-    }
+    let about = if empty { say::ADD_FIRST_ROOM.to_owned() } else { summary(page) };
+    let head = el("header", "", [el("h1", "", [text(say::ASK_HOUSE)]), el("p", "soft", [text(about)])]);
+    let ledgers = storeys(page).map(|storey| ledger(view, storey)).collect();
+    let next = if empty { nothing() } else { next("#air", say::NEXT_AIR) };
+    let left = el("div", "leaf", [head, ledgers, adders::adders(view)]);
+    el("div", "spread", [left, el("div", "leaf", [site::site(view), next])])
 }
 
 fn summary(page: &Page) -> String {
@@ -53,10 +45,8 @@ fn storeys(page: &Page) -> impl Iterator<Item = i8> {
 fn ledger(view: &View, storey: i8) -> Html {
     let page = &view.page;
     let rooms: Vec<&RoomFacts> = page.report.facts().rooms.iter().filter(|room| room.storey == storey).collect();
-    html! {
-        <section class="part" key={i32::from(storey)}>
-            <div class="part-head"><h2>{ label::storey(storey) }</h2><span class="soft">{ say::rooms(rooms.len()) }</span></div>
-            <ol class="ledger">{ for rooms.iter().map(|facts| room::row(view, facts)) }</ol>
-        </section>
-    }
+    let count = el("span", "soft", [text(say::rooms(rooms.len()))]);
+    let head = el("div", "part-head", [el("h2", "", [text(label::storey(storey))]), count]);
+    let list = els("ol", "ledger", rooms.iter().map(|facts| room::row(view, facts)));
+    tag("section", "part").key(i32::from(storey)).around([head, list])
 }

@@ -4,6 +4,7 @@ use super::editor::editor;
 use crate::context::View;
 use crate::desk::{Move, row_id};
 use crate::parts::air::role_tag;
+use crate::ui::el::{button, el, nothing, tag, text};
 use crate::ui::figure::{Size, figure};
 use crate::ui::icon::{Icon, icon};
 use airtally::facts::RoomFacts;
@@ -18,20 +19,19 @@ pub fn row(view: &View, facts: &RoomFacts) -> Html {
     let open = view.desk.open == Some(id);
     let panel = [&row_id(id), "-panel"].concat();
     let turn = view.hands.doing(move |hands| hands.make(Move::Open((!open).then_some(id))));
-    html! {
-        <li key={id.0} class={classes!("row", open.then_some("is-open"))}>
-            <span class="row-mark">{ role_tag(facts.role) }</span>
-            <div class="row-main">
-                <h3 class="row-name">
-                    <button type="button" class="row-open" id={row_id(id)} aria-expanded={open.to_string()}
-                        aria-controls={open.then_some(panel.clone())} onclick={turn}>{ name.clone() }</button>
-                </h3>
-                <p class="row-note">{ note(facts, &name) }</p>
-            </div>
-            <div class="row-figure row-turn">{ area(view, facts) }{ icon(Icon::Down) }</div>
-            if open { <div class="row-edit" id={panel} role="group" aria-label={name}>{ editor(view, id) }</div> }
-        </li>
-    }
+    let button = button("row-open", turn).attr("id", row_id(id)).attr("aria-expanded", open.to_string());
+    let button = button.attr_if("aria-controls", open.then(|| panel.clone())).around([text(name.clone())]);
+    let note = el("p", "row-note", [text(note(facts, &name))]);
+    let edit = || {
+        let edit = tag("div", "row-edit").attr("id", panel).attr("role", "group").attr("aria-label", name);
+        edit.around([editor(view, id)])
+    };
+    tag("li", if open { "row is-open" } else { "row" }).key(id.0).around([
+        el("span", "row-mark", [role_tag(facts.role)]),
+        el("div", "row-main", [el("h3", "row-name", [button]), note]),
+        el("div", "row-figure row-turn", [area(view, facts), icon(Icon::Down)]),
+        if open { edit() } else { nothing() },
+    ])
 }
 
 fn note(facts: &RoomFacts, name: &str) -> String {
@@ -55,7 +55,7 @@ fn area(view: &View, facts: &RoomFacts) -> Html {
             let shown = format::in_display(area.value(), area.unit(), view.page.display());
             figure(&shown.number, shown.unit, Size::Mid)
         }
-        (None, Role::Never) => html! {},
-        (None, _) => html! { <span class="small soft">{ say::NO_AREA }</span> },
+        (None, Role::Never) => nothing(),
+        (None, _) => el("span", "small soft", [text(say::NO_AREA)]),
     }
 }

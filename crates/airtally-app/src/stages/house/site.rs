@@ -5,6 +5,7 @@ use crate::context::View;
 use crate::frame::top::unit_chips;
 use crate::parts::choice::rules_select;
 use crate::parts::entry::entry;
+use crate::ui::el::{el, tag, text};
 use airtally::house::{Field, HouseField};
 use airtally::rules::Inputs;
 use airtally_words::page as say;
@@ -15,19 +16,18 @@ pub fn site(view: &View) -> Html {
     let (page, hands) = (&view.page, &view.hands);
     let Inputs { fields, choices } = Inputs::of(&page.house.choices);
     let always = [HouseField::FloorArea, HouseField::Ceiling].map(Field::House);
-    html! {
-        <section class="part">
-            <h2>{ say::HOUSE_ITSELF }</h2>
-            <div class="fields">
-                { entry(view, Field::HouseName, None) }
-                { rules_select(page, hands, say::RULES, say::RULES_HINT) }
-                <div class="field">
-                    <p class="field-label" aria-hidden="true">{ say::UNITS_SHOWN }</p>
-                    <div class="entry">{ unit_chips(page, hands) }</div>
-                </div>
-                { for always.iter().chain(fields).map(|field| entry(view, *field, None)) }
-                { for choice_fields(page, hands, choices) }
-            </div>
-        </section>
-    }
+    let units = tag("p", "field-label").attr("aria-hidden", "true").around([text(say::UNITS_SHOWN)]);
+    let units = el("div", "field", [units, el("div", "entry", [unit_chips(page, hands)])]);
+    let fields = el(
+        "div",
+        "fields",
+        [
+            entry(view, Field::HouseName, None),
+            rules_select(page, hands, say::RULES, say::RULES_HINT),
+            units,
+            always.iter().chain(fields).map(|field| entry(view, *field, None)).collect(),
+            choice_fields(page, hands, choices).into_iter().collect(),
+        ],
+    );
+    el("section", "part", [el("h2", "", [text(say::HOUSE_ITSELF)]), fields])
 }

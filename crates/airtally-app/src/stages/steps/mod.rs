@@ -4,6 +4,7 @@ mod step;
 
 use super::air::nothing_yet;
 use crate::context::{Page, View};
+use crate::ui::el::{el, els, nothing, tag, text};
 use crate::ui::tally::tally;
 use airtally::steps::{Phase, Status, Step};
 use airtally_words::{page as say, step as words};
@@ -21,12 +22,8 @@ pub fn steps(view: &View) -> Html {
     let leaf = |phases: &[(Phase, Vec<&Step>)]| -> Html {
         phases.iter().map(|(phase, steps)| section(view, *phase, steps)).collect()
     };
-    html! {
-        <div class="spread">
-            <div class="leaf">{ answer(page, steps) }{ leaf(left) }</div>
-            <div class="leaf">{ leaf(right) }</div>
-        </div>
-    }
+    let left = el("div", "leaf", [answer(page, steps), leaf(left)]);
+    el("div", "spread", [left, el("div", "leaf", [leaf(right)])])
 }
 
 /// The phases there are, each with its steps, in working order.
@@ -49,29 +46,32 @@ fn done_of<'a>(steps: impl Iterator<Item = &'a Step>) -> u32 {
 fn answer(page: &Page, steps: &[Step]) -> Html {
     let (done, all) = (done_of(steps.iter()), steps.len() as u32);
     let next = steps.iter().find(|step| step.status == Status::Open);
-    html! {
-        <header class="answer">
-            <h1>{ say::ASK_STEPS }</h1>
-            <p class="progress">{ tally(done, all, say::steps_done(done, all)) }<span>{ say::steps_done(done, all) }</span></p>
-            if let Some(next) = next {
-                <p>{ say::NEXT_STEP }{ " " }{ step::link(&next.key, words::title(next, &page.house, page.display())) }</p>
-            } else if done == all {
-                <p>{ say::STEPS_FINISHED }</p>
-            }
-            <p class="soft small">{ say::STEPS_DEFER }</p>
-        </header>
-    }
+    let next = match next {
+        Some(next) => {
+            let link = step::link(&next.key, words::title(next, &page.house, page.display()));
+            el("p", "", [text(say::NEXT_STEP), text(" "), link])
+        }
+        None if done == all => el("p", "", [text(say::STEPS_FINISHED)]),
+        None => nothing(),
+    };
+    let words = say::steps_done(done, all);
+    el(
+        "header",
+        "answer",
+        [
+            el("h1", "", [text(say::ASK_STEPS)]),
+            el("p", "progress", [tally(done, all, words.clone()), el("span", "", [text(words)])]),
+            next,
+            el("p", "soft small", [text(say::STEPS_DEFER)]),
+        ],
+    )
 }
 
 fn section(view: &View, phase: Phase, steps: &[&Step]) -> Html {
     let (done, all) = (done_of(steps.iter().copied()), steps.len() as u32);
-    html! {
-        <section class="phase part" key={phase as usize}>
-            <div class="phase-head">
-                <h2>{ words::phase(phase) }</h2>
-                <span class="tallied">{ tally(done, all, say::steps_done(done, all)) }<span class="small soft">{ say::of(done, all) }</span></span>
-            </div>
-            <ol class="ledger steps">{ for steps.iter().map(|step| step::item(view, step)) }</ol>
-        </section>
-    }
+    let count = el("span", "small soft", [text(say::of(done, all))]);
+    let count = el("span", "tallied", [tally(done, all, say::steps_done(done, all)), count]);
+    let head = el("div", "phase-head", [el("h2", "", [text(words::phase(phase))]), count]);
+    let list = els("ol", "ledger steps", steps.iter().map(|step| step::item(view, step)));
+    tag("section", "phase part").key(phase as usize).around([head, list])
 }

@@ -4,6 +4,7 @@ use crate::context::View;
 use crate::desk::{Move, Topic};
 use crate::parts::source::source_line;
 use crate::platform::page as window;
+use crate::ui::el::{button, el, els, maybe, nothing, tag, text};
 use crate::ui::figure::{Size, figure, figure_button};
 use crate::ui::icon::{Icon, icon};
 use crate::ui::part::caution;
@@ -14,53 +15,56 @@ use airtally_words::format::{self, Shown};
 use airtally_words::{page as say, step as words};
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
+use yew::virtual_dom::ListenerKind;
 
 /// The row of a step.
 pub fn item(view: &View, step: &Step) -> Html {
     let page = &view.page;
     let id = heading_id(&step.key);
-    let locked = matches!(step.status, Status::LockedBy(_));
-    let done = step.status == Status::Done;
     let title = words::title(step, &page.house, page.display());
-    html! {
-        <li key={id.clone()} class={classes!("step", done.then_some("is-done"), locked.then_some("is-locked"))}>
-            { tick(view, step, &id, locked) }
-            <div class="step-body">
-                <h3 class="step-do" id={id} tabindex="-1">{ title }</h3>
-                if let Some(lock) = words::lock(step, &page.house) {
-                    <p class="step-lock">{ icon(Icon::Lock) }<span>{ lock }</span></p>
-                }
-                if !step.numbers.is_empty() {
-                    <div class="step-numbers">{ for step.numbers.iter().map(|one| number(view, one)) }</div>
-                }
-                <p class="step-rule">{ words::rule(step.key.rule) }</p>
-                if let Some(words) = words::caution(step.key.rule) { { caution(words) } }
-                { source_line(step.source) }
-            </div>
-        </li>
-    }
+    let lock = |words: String| el("p", "step-lock", [icon(Icon::Lock), el("span", "", [text(words)])]);
+    let numbers = match step.numbers.is_empty() {
+        true => nothing(),
+        false => els("div", "step-numbers", step.numbers.iter().map(|one| number(view, one))),
+    };
+    let class = match step.status {
+        Status::Done => "step is-done",
+        Status::Open => "step",
+        Status::LockedBy(_) => "step is-locked",
+    };
+    let body = el(
+        "div",
+        "step-body",
+        [
+            tag("h3", "step-do").attr("id", id.clone()).attr("tabindex", "-1").around([text(title)]),
+            maybe(words::lock(step, &page.house).map(lock)),
+            numbers,
+            el("p", "step-rule", [text(words::rule(step.key.rule))]),
+            maybe(words::caution(step.key.rule).map(caution)),
+            source_line(step.source),
+        ],
+    );
+    tag("li", class).key(id.clone()).around([tick(view, step, id), body])
 }
 
-fn tick(view: &View, step: &Step, heading: &str, locked: bool) -> Html {
-    if locked {
-        return html! { <span class="step-tick">{ icon(Icon::Lock) }</span> };
+fn tick(view: &View, step: &Step, heading: String) -> Html {
+    if matches!(step.status, Status::LockedBy(_)) {
+        return el("span", "step-tick", [icon(Icon::Lock)]);
     }
     let (key, hands) = (step.key, view.hands.clone());
-    let onchange = Callback::from(move |event: Event| {
+    let told = Callback::from(move |event: Event| {
         if let Some(input) = event.target_dyn_into::<HtmlInputElement>() {
             hands.edit(Edit::Tick(key, input.checked()));
         }
     });
-    html! {
-        <label class="step-tick">
-            <input class="tick" type="checkbox" aria-labelledby={heading.to_owned()} checked={step.status == Status::Done} {onchange} />
-        </label>
-    }
+    let input = tag("input", "tick").attr("type", "checkbox").attr("aria-labelledby", heading);
+    let input = input.checked(step.status == Status::Done).on(ListenerKind::onchange, told);
+    el("label", "step-tick", [input.html()])
 }
 
 fn number(view: &View, number: &Number) -> Html {
     let name = words::number_name(number.name);
-    html! { <p class="step-number">{ value(view, number, name) }<span class="soft">{ name }</span></p> }
+    el("p", "step-number", [value(view, number, name), el("span", "soft", [text(name)])])
 }
 
 fn value(view: &View, number: &Number, name: &str) -> Html {
@@ -69,8 +73,8 @@ fn value(view: &View, number: &Number, name: &str) -> Html {
     match number.origin {
         Origin::Line(line) => view.figure(name, &shown, Size::Mid, line),
         Origin::Given(id) => {
-            let onclick = view.hands.doing(move |hands| hands.make(Move::Explain(Topic::Given(id))));
-            figure_button(name, &shown.number, shown.unit, Size::Mid, onclick)
+            let pressed = view.hands.doing(move |hands| hands.make(Move::Explain(Topic::Given(id))));
+            figure_button(name, &shown.number, shown.unit, Size::Mid, pressed)
         }
         Origin::Typed(_) | Origin::Counted | Origin::Printed(_) => figure(&shown.number, shown.unit, Size::Mid),
     }
@@ -79,10 +83,10 @@ fn value(view: &View, number: &Number, name: &str) -> Html {
 /// A link to a step further down.
 pub fn link(key: &StepKey, words: String) -> Html {
     let id = heading_id(key);
-    let onclick = Callback::from(move |_: MouseEvent| {
+    let pressed = Callback::from(move |_: Event| {
         window::focus(&id);
     });
-    html! { <button type="button" class="as-link" {onclick}><b>{ words }</b></button> }
+    button("as-link", pressed).around([el("b", "", [text(words)])])
 }
 
 fn heading_id(key: &StepKey) -> String {

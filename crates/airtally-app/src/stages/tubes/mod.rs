@@ -5,8 +5,9 @@ mod run;
 use super::air::nothing_yet;
 use crate::context::{Page, View};
 use crate::parts::choice::{choosing, options};
+use crate::ui::el::{el, els, nodes, text};
 use crate::ui::figure::{Size, figure};
-use crate::ui::part::part;
+use crate::ui::part::{next, part};
 use crate::ui::select::select;
 use crate::ui::tally::tally;
 use airtally::house::TubeSize;
@@ -26,54 +27,41 @@ pub fn tubes(view: &View) -> Html {
         return nothing_yet(say::ASK_TUBES);
     }
     let chosen = choosing(page, &view.hands, &TubeSize::ALL, |choices, tube| choices.tube = tube);
-    html! {
-        <div class="spread">
-            <div class="leaf">
-                { answer(page, runs) }
-                { ports(view, runs) }
-                <section class="part">
-                    <h2>{ say::TUBE }</h2>
-                    <div class="fields">
-                        { select("tube".to_owned(), say::TUBE_USED, "", options(&TubeSize::ALL, runs.tube, label::tube), &chosen) }
-                    </div>
-                </section>
-                <p><a class="button-main" href="#steps">{ say::NEXT_STEPS }</a></p>
-            </div>
-            <div class="leaf">{ for Air::BOTH.map(|air| side(view, runs, air)) }</div>
-        </div>
-    }
+    let options = options(&TubeSize::ALL, runs.tube, label::tube);
+    let tube = select("tube".to_owned(), say::TUBE_USED, "", options, &chosen);
+    let tube = el("section", "part", [el("h2", "", [text(say::TUBE)]), el("div", "fields", [tube])]);
+    let left = [answer(page, runs), ports(view, runs), tube, next("#steps", say::NEXT_STEPS)];
+    el("div", "spread", [el("div", "leaf", left), el("div", "leaf", Air::BOTH.map(|air| side(view, runs, air)))])
 }
 
 fn answer(page: &Page, runs: &Runs) -> Html {
     let all = runs.all_tubes();
     let bore = format::small_length(runs.bore, page.display()).to_string();
-    html! {
-        <header class="answer">
-            <h1>{ say::ASK_TUBES }</h1>
-            <p class="tallied">{ figure(&format::count(all), say::tubes_word(all), Size::Big) }{ tally(all, all, say::tubes(all)) }</p>
-            <p class="answer-why">{ say::tube_note(&bore) }</p>
-        </header>
-    }
+    let count = figure(&format::count(all), say::tubes_word(all), Size::Big);
+    el(
+        "header",
+        "answer",
+        [
+            el("h1", "", [text(say::ASK_TUBES)]),
+            el("p", "tallied", [count, tally(all, all, say::tubes(all))]),
+            el("p", "answer-why", [text(say::tube_note(&bore))]),
+        ],
+    )
 }
 
 fn ports(view: &View, runs: &Runs) -> Html {
     let total = |name: &'static str, ports: Traced<u32>| {
         let shown = Shown { number: format::count(ports.value), unit: Unit::Count.symbol() };
-        html! {
-            <div class="total"><dt>{ name }</dt><dd>{ view.figure(name, &shown, Size::Row, ports.line) }</dd></div>
-        }
+        let figure = view.figure(name, &shown, Size::Row, ports.line);
+        el("div", "total", [el("dt", "", [text(name)]), el("dd", "", [figure])])
     };
-    html! {
-        <>
-            <dl class="totals">{ total(say::SUPPLY_PORTS, runs.supply_ports) }{ total(say::EXTRACT_PORTS, runs.extract_ports) }</dl>
-            <p class="soft small">{ say::PORTS_NOTE }</p>
-        </>
-    }
+    let totals = [total(say::SUPPLY_PORTS, runs.supply_ports), total(say::EXTRACT_PORTS, runs.extract_ports)];
+    nodes([el("dl", "totals", totals), el("p", "soft small", [text(say::PORTS_NOTE)])])
 }
 
 fn side(view: &View, runs: &Runs, air: Air) -> Html {
     let count = say::tubes(runs.tubes(air));
-    let aside = html! { <span class="soft">{ count }</span> };
+    let aside = el("span", "soft", [text(count)]);
     let rows = runs.side(air).map(|run| run::row(view, run));
-    part(label::air(air), aside, html! { <ol class="ledger">{ for rows }</ol> })
+    part(label::air(air), aside, els("ol", "ledger", rows))
 }
