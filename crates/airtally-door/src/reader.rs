@@ -60,39 +60,100 @@ impl Error for Fault {
     }
 }
 
-/// A value on its way to serde.
+/// A value on its way to serde. Serde always says what it wants, and only that is tried: so the shipped program holds one
+/// way to read each thing.
 pub struct Reader(pub JsValue);
+
+impl Reader {
+    fn whole<'de, V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Fault> {
+        match self.0.as_f64().and_then(whole) {
+            Some(number) => visitor.visit_i64(number),
+            None => Err(not(&visitor)),
+        }
+    }
+
+    fn text<'de, V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Fault> {
+        match self.0.as_string() {
+            Some(text) => visitor.visit_string(text),
+            None => Err(not(&visitor)),
+        }
+    }
+
+    fn object<'de, V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Fault> {
+        match self.0.dyn_ref::<Object>().filter(|object| !Array::is_array(object)) {
+            Some(object) => visitor.visit_map(Fields { object, keys: Object::keys(object), at: 0 }),
+            None => Err(not(&visitor)),
+        }
+    }
+}
+
+#[inline(never)]
+fn not(expected: &dyn Expected) -> Fault {
+    Fault::invalid_type(Unexpected::Unit, expected)
+}
 
 impl<'de> Deserializer<'de> for Reader {
     type Error = Fault;
 
+    /// Nothing of the format asks for this.
     fn deserialize_any<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Fault> {
-        let value = self.0;
-        if let Some(text) = value.as_string() {
-            visitor.visit_string(text)
-        } else if let Some(number) = value.as_f64() {
-            match whole(number) {
-                Some(number) => visitor.visit_i64(number),
-                None => Err(Fault::invalid_type(Unexpected::Other("a number"), &visitor)),
-            }
-        } else if let Some(yes) = value.as_bool() {
-            visitor.visit_bool(yes)
-        } else if let Some(list) = value.dyn_ref::<Array>() {
-            visitor.visit_seq(Items { list, at: 0 })
-        } else if let Some(object) = value.dyn_ref::<Object>() {
-            visitor.visit_map(Fields { object, keys: Object::keys(object), at: 0 })
-        } else {
-            visitor.visit_unit()
+        Err(not(&visitor))
+    }
+
+    fn deserialize_bool<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Fault> {
+        match self.0.as_bool() {
+            Some(yes) => visitor.visit_bool(yes),
+            None => Err(not(&visitor)),
         }
+    }
+
+    fn deserialize_i8<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Fault> {
+        self.whole(visitor)
+    }
+
+    fn deserialize_u32<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Fault> {
+        self.whole(visitor)
+    }
+
+    fn deserialize_str<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Fault> {
+        self.text(visitor)
+    }
+
+    fn deserialize_string<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Fault> {
+        self.text(visitor)
     }
 
     fn deserialize_option<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Fault> {
         if self.0.is_null() { visitor.visit_none() } else { visitor.visit_some(self) }
     }
 
+    fn deserialize_seq<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Fault> {
+        match self.0.dyn_ref::<Array>() {
+            Some(list) => visitor.visit_seq(Items { list, at: 0 }),
+            None => Err(not(&visitor)),
+        }
+    }
+
+    fn deserialize_map<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Fault> {
+        self.object(visitor)
+    }
+
+    fn deserialize_struct<V: Visitor<'de>>(
+        self,
+        _: &'static str,
+        _: &'static [&'static str],
+        visitor: V,
+    ) -> Result<V::Value, Fault> {
+        self.object(visitor)
+    }
+
+    fn deserialize_ignored_any<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Fault> {
+        visitor.visit_unit()
+    }
+
     forward_to_deserialize_any! {
-        bool i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char str string bytes byte_buf unit unit_struct
-        newtype_struct seq tuple tuple_struct map struct enum identifier ignored_any
+        i16 i32 i64 i128 u8 u16 u64 u128 f32 f64 char bytes byte_buf unit unit_struct newtype_struct tuple tuple_struct
+        enum identifier
     }
 }
 

@@ -5,7 +5,7 @@
 
 use std::rc::Rc;
 use yew::prelude::*;
-use yew::virtual_dom::{Key, Listener, ListenerKind, VList, VTag, VText};
+use yew::virtual_dom::{AttributeOrProperty, Attributes, Key, Listener, ListenerKind, VList, VTag, VText};
 
 /// An element with a class (or none) and children.
 pub fn el<const N: usize>(name: &'static str, class: &'static str, children: [Html; N]) -> Html {
@@ -40,8 +40,12 @@ pub fn maybe(node: Option<Html>) -> Html {
 /// Begins an element that has more than a class.
 #[inline(never)]
 pub fn tag(name: &'static str, class: &'static str) -> El {
-    let made = El(Box::new(VTag::new(name)));
-    if class.is_empty() { made } else { made.named("class", AttrValue::Static(class)) }
+    let mut made = VTag::new(name);
+    if !class.is_empty() {
+        let values = Box::new([Some(AttributeOrProperty::Static(class))]);
+        made.set_attributes(Attributes::Dynamic { keys: &["class"], values });
+    }
+    El(Box::new(made))
 }
 
 /// A button with a class, told when it is pressed.
