@@ -20,6 +20,12 @@ pub fn shots(arguments: &[String]) -> Outcome {
     run::live(command(&tools, "shoot.mjs").arg(place::dist()).arg(target).args(names(arguments)))
 }
 
+/// Says how long a key takes until its result is painted.
+pub fn pace(arguments: &[String]) -> Outcome {
+    let tools = ready(arguments)?;
+    run::live(command(&tools, "pace.mjs").arg(place::dist()))
+}
+
 /// One of the scripts, with the places of its tools.
 pub fn command(tools: &ForTest, script: &str) -> Command {
     let mut command = Command::new("node");

@@ -1,0 +1,32 @@
+import assert from "node:assert/strict";
+import { goTo, inRoom, openRoom } from "../kit/house.mjs";
+
+export const title = "ticks survive a closed tab and every edit; locked steps say what they wait for";
+
+export default async function ({ person, page }) {
+  await person.opens();
+  await person.presses("Open the example house");
+  await goTo(person, "Steps");
+  const boxes = page.locator(".step:not(.is-locked) input.tick");
+  await boxes.first().check();
+  await boxes.nth(1).check();
+  const done = () => page.locator(".step.is-done").count();
+  assert.equal(await done(), 2);
+  const locked = page.locator(".step.is-locked").first();
+  assert.match(await locked.textContent(), /locked|wait|first/i);
+  assert.equal(await locked.locator("input.tick:enabled").count(), 0, "a locked step cannot be ticked");
+
+  await person.reloads();
+  await goTo(person, "Steps");
+  assert.equal(await done(), 2, "ticks are there after a reload");
+
+  await goTo(person, "House");
+  await openRoom(person, "Study");
+  await inRoom(person).getByLabel("Name of the room", { exact: true }).fill("Sewing room");
+  await inRoom(person).getByLabel("Floor area", { exact: true }).fill("8.5");
+  await person.presses("Remove room", inRoom(person));
+  await page.locator(".toast").getByRole("button", { name: "Undo" }).click();
+  await person.sees("Sewing room");
+  await goTo(person, "Steps");
+  assert.equal(await done(), 2, "ticks are there after edits");
+}
