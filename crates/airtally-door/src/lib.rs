@@ -3,13 +3,11 @@
 //! Everything that comes in is somebody else's text: its size is capped before it is read, its shape is checked while
 //! it is read, and a refusal says what is wrong and where. Nothing is changed silently and nothing is half read.
 
-mod reader;
-mod writer;
-
 use airtally::house::House;
-use airtally::save::{self, File};
+use airtally::save::{self, File, Tree};
 use js_sys::JSON;
-use reader::Reader;
+use serde::Serialize;
+use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::{JsCast, JsValue};
 
 /// Longest text that is read, in bytes: a house of 1 000 rooms with long names needs about half of it.
@@ -68,7 +66,11 @@ impl Refusal {
 /// # Errors
 /// [`Code::NotWritten`] when the house holds something that the file has no form for.
 pub fn write(house: &House) -> Result<String, Refusal> {
-    writer::json(&File::of(house)).map_err(|error| Refusal::new(Code::NotWritten, error.to_string()))
+    let not_written = |words: String| Refusal::new(Code::NotWritten, words);
+    let value =
+        File::of(house).serialize(&Serializer::json_compatible()).map_err(|error| not_written(error.to_string()))?;
+    let text = JSON::stringify(&value).map_err(|error| not_written(words_of(&error)))?;
+    Ok(text.into())
 }
 
 /// The house of a text.
@@ -80,10 +82,12 @@ pub fn read(text: &str) -> Result<House, Refusal> {
         return Err(Refusal::new(Code::TooLong, String::new()));
     }
     let value = JSON::parse(text).map_err(|error| Refusal::new(Code::NotJson, words_of(&error)))?;
-    let house = save::read(Reader(value)).map_err(|fault| Refusal {
+    let tree: Tree =
+        serde_wasm_bindgen::from_value(value).map_err(|error| Refusal::new(Code::NotAHouse, error.to_string()))?;
+    let house = save::open(tree).map_err(|refusal| Refusal {
         code: Code::NotAHouse,
-        path: fault.path(),
-        detail: fault.to_string(),
+        path: refusal.path,
+        detail: refusal.why,
     })?;
     if house.rooms.len() > MOST_ROOMS {
         return Err(Refusal::new(Code::TooManyRooms, String::new()));

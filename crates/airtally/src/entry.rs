@@ -2,12 +2,11 @@
 
 use crate::issue::Trouble;
 use crate::quantity::{Measure, Unit, parse};
-use serde::{Deserialize, Serialize};
 
 /// The text of one field, exactly as typed, with the unit its chip showed at the time.
 ///
 /// The text may carry a unit of its own (`"12 ft 6 in"`), which wins over the chip.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Entry {
     /// As typed.
     pub text: String,

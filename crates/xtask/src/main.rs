@@ -34,6 +34,7 @@ cargo xtask tidy                         the rules of the house: directions, len
 cargo xtask size                         sizes in Brotli against the budget (after dist)
 cargo xtask journeys [--made] [NAME…]    browser journeys (--made: on the page in target/dist as it is)
 cargo xtask shots [--made] [NAME…]       screenshots in target/shots, three sizes in three looks
+cargo xtask pace [--made]                from a key to its painted result, on a slow processor
 cargo xtask bench [ARGUMENT…]            benchmarks
 cargo xtask trunk [ARGUMENT…]            the pinned Trunk, with its tools in PATH
 cargo xtask tools                        install what test needs, and stop";
@@ -62,6 +63,7 @@ fn dispatch(arguments: &[String]) -> Outcome {
         "size" => size::size(),
         "journeys" => journeys::journeys(rest),
         "shots" => journeys::shots(rest),
+        "pace" => journeys::pace(rest),
         "bench" => bench::bench(rest),
         "trunk" => dist::trunk(rest),
         "tools" => tools::for_test().map(drop),

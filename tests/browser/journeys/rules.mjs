@@ -23,7 +23,7 @@ export default async function ({ person, page }) {
   await goTo(person, "Air");
   await person.sees(/^35$/);
   await person.sees(/IRC 2024/);
-  await person.sees(/DIN 1946-6/);
+  await person.sees(/DIN 2019/);
 
   // 2015 and 2018 print no credit: it is refused, and said.
   await goTo(person, "House");

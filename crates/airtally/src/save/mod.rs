@@ -1,77 +1,66 @@
-//! The save door: frozen, typed versions of the file; old ones are upgraded, newer ones refused untouched.
+//! The save door: frozen versions of the file; old ones are upgraded, newer ones refused untouched.
 
-pub mod v1;
+mod fields;
+mod tree;
+mod v1;
+
+pub use fields::Refusal;
+pub use tree::Tree;
 
 use crate::house::House;
-use serde::de::{Error, IgnoredAny, MapAccess, Visitor};
-use serde::{Deserializer, Serialize};
-use std::fmt;
+use fields::{Fields, whole};
+use serde::de::Error;
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 /// The newest version this program writes.
 pub const VERSION: u32 = 1;
 
 /// A house as a file: `{"airtally": 1, "house": {…}}`.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct File {
-    airtally: u32,
-    house: v1::House,
-}
+#[derive(Clone, Debug, PartialEq)]
+pub struct File(Tree);
 
 impl File {
     /// The file of a house.
     pub fn of(house: &House) -> Self {
-        Self { airtally: VERSION, house: v1::House::from(house) }
+        let version = ("airtally".to_owned(), Tree::Number(f64::from(VERSION)));
+        Self(Tree::Map(vec![version, ("house".to_owned(), v1::write(house))]))
+    }
+}
+
+impl Serialize for File {
+    fn serialize<S: Serializer>(&self, into: S) -> Result<S::Ok, S::Error> {
+        self.0.serialize(into)
     }
 }
 
 /// Reads a file of any version up to [`VERSION`].
 ///
 /// # Errors
-/// The deserializer's own error, with a sentence that says where and why: not an airtally file, written by a newer
-/// program, an id used twice, an unknown name, kind, unit or rule set.
+/// The deserializer's own error, or a [`Refusal`] as its words.
 pub fn read<'de, D: Deserializer<'de>>(from: D) -> Result<House, D::Error> {
-    from.deserialize_map(Envelope)
+    open(Tree::deserialize(from)?).map_err(D::Error::custom)
 }
 
-/// Looks at the version first, so that a newer file is called newer, whatever is in it.
-struct Envelope;
-
-impl<'de> Visitor<'de> for Envelope {
-    type Value = House;
-
-    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("an airtally file")
-    }
-
-    fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<House, A::Error> {
-        let (mut version, mut house, mut stray) = (None, None, None);
-        while let Some(name) = map.next_key::<String>()? {
-            match name.as_str() {
-                "airtally" if version.is_some() => return Err(A::Error::duplicate_field("airtally")),
-                "airtally" => version = Some(map.next_value()?),
-                "house" if house.is_some() => return Err(A::Error::duplicate_field("house")),
-                "house" if version.is_none_or(|version| version == 1) => house = Some(map.next_value::<v1::House>()?),
-                _ => {
-                    map.next_value::<IgnoredAny>()?;
-                    stray = stray.or(Some(name));
-                }
-            }
-        }
-        known_version(version)?;
-        if let Some(name) = stray {
-            return Err(A::Error::unknown_field(&name, &["airtally", "house"]));
-        }
-        house.ok_or(A::Error::custom("the file has no house"))?.open().map_err(A::Error::custom)
-    }
-}
-
-fn known_version<E: Error>(version: Option<u32>) -> Result<(), E> {
+/// The house of a file of any version up to [`VERSION`]. The version comes first, so that a newer file is called newer,
+/// whatever is in it.
+///
+/// # Errors
+/// A [`Refusal`] that says where and why: not an airtally file, written by a newer program, an id used twice, an unknown
+/// name, kind, unit or rule set.
+pub fn open(file: Tree) -> Result<House, Refusal> {
+    let mut fields = Fields::of(file).map_err(|_| Refusal::new("this is no airtally file"))?;
+    let version = whole(fields.need("airtally")?, (0, i64::from(u32::MAX))).map_err(|why| why.within("airtally"))?;
     match version {
-        Some(1) => Ok(()),
-        None => Err(E::missing_field("airtally")),
-        Some(0) => Err(E::custom("version 0 was never written")),
-        Some(newer) => Err(E::custom(format_args!(
-            "the file is of version {newer}, written by a newer airtally; this one reads up to version {VERSION}"
-        ))),
+        1 => {}
+        0 => return Err(Refusal::new("version 0 was never written")),
+        newer => {
+            return Err(Refusal::new(format!(
+                "the file is of version {newer}, written by a newer airtally; this one reads up to version {VERSION}"
+            )));
+        }
     }
+    let house = fields.take("house");
+    fields.end()?;
+    let house = house.ok_or_else(|| Refusal::new("the file has no house"))?;
+    v1::open(house).map_err(|why| why.within("house"))
 }

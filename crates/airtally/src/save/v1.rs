@@ -2,246 +2,209 @@
 //!
 //! Everything is text by stable id, so reordering our own enums can never change what an old file means.
 
+use super::fields::{Fields, Refusal};
+use super::tree::Tree;
 use crate::entry::Entry;
-use crate::given::GivenId;
-use crate::house::{self, Choices, Credit, Display, HouseField, KitchenDraw, Print, RoomField, RoomId, RoomKind};
-use crate::house::{Table, TubeSize, WetRooms};
-use crate::id::{Air, RuleSet};
-use crate::id::{StepKey, StepRule};
+use crate::house::{Choices, Credit, Display, House, KitchenDraw, Print, Room, RoomKind, Table, TubeSize, WetRooms};
+use crate::id::{Air, GivenId, HouseField, RoomField, RoomId, RuleSet, StepKey, StepRule};
 use crate::quantity::Unit;
-use serde::{Deserialize, Serialize};
-use std::fmt;
 
-/// A house.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct House {
-    name: String,
-    choices: Chosen,
-    entries: Vec<Typed>,
-    rooms: Vec<Room>,
-    next_room: u32,
-    settings: Vec<Typed>,
-    ticks: Vec<Tick>,
+type Opened<T> = Result<T, Refusal>;
+
+/// The house as a tree.
+pub fn write(house: &House) -> Tree {
+    map([
+        ("name", Tree::from(house.name.as_str())),
+        ("choices", write_choices(&house.choices)),
+        ("entries", write_entries(&house.entries, HouseField::id)),
+        ("rooms", Tree::List(house.rooms.iter().map(write_room).collect())),
+        ("next_room", Tree::from(f64::from(house.next_room))),
+        ("settings", write_entries(&house.settings, |id| id.given().key)),
+        ("ticks", Tree::List(house.ticks.iter().map(write_tick).collect())),
+    ])
 }
 
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Chosen {
-    rules: String,
-    display: String,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    wet: Option<String>,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    kitchen: Option<String>,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    table: Option<String>,
-    credit: String,
-    print: String,
-    tube: String,
+fn write_choices(choices: &Choices) -> Tree {
+    map([
+        ("rules", choices.rules.id().into()),
+        ("display", choices.display.id().into()),
+        ("wet", optional(choices.wet.map(WetRooms::id))),
+        ("kitchen", optional(choices.kitchen.map(KitchenDraw::id))),
+        ("table", optional(choices.table.map(Table::id))),
+        ("credit", choices.credit.id().into()),
+        ("print", choices.print.id().into()),
+        ("tube", choices.tube.id().into()),
+    ])
 }
 
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Typed {
-    field: String,
-    text: String,
-    unit: Unit,
+fn write_room(room: &Room) -> Tree {
+    map([
+        ("id", Tree::from(f64::from(room.id.0))),
+        ("kind", room.kind.id().into()),
+        ("name", room.name.as_str().into()),
+        ("storey", Tree::from(f64::from(room.storey))),
+        ("open", room.open.map_or(Tree::Nothing, Tree::Flag)),
+        ("entries", write_entries(&room.entries, RoomField::id)),
+    ])
 }
 
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Room {
-    id: u32,
-    kind: String,
-    name: String,
-    storey: i8,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    open: Option<bool>,
-    entries: Vec<Typed>,
+fn write_entries<K: Copy>(entries: &[(K, Entry)], id: impl Fn(K) -> &'static str) -> Tree {
+    let entry = |(field, entry): &(K, Entry)| {
+        map([("field", id(*field).into()), ("text", entry.text.as_str().into()), ("unit", entry.unit.id().into())])
+    };
+    Tree::List(entries.iter().map(entry).collect())
 }
 
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Tick {
-    step: String,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    room: Option<u32>,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    air: Option<String>,
+fn write_tick(key: &StepKey) -> Tree {
+    map([
+        ("step", key.rule.id().into()),
+        ("room", key.room.map_or(Tree::Nothing, |room| Tree::from(f64::from(room.0)))),
+        ("air", optional(key.air.map(Air::id))),
+    ])
 }
 
-/// Why a file of version 1 is refused, and where.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Refusal {
-    /// An id that this version does not have.
-    Unknown {
-        /// Where in the file.
-        place: &'static str,
-        /// The id.
-        id: String,
-    },
-    /// A room id used twice, or not below `next_room`.
-    RoomId(u32),
-    /// A field that is given twice.
-    Twice {
-        /// Where in the file.
-        place: &'static str,
-        /// The field.
-        id: String,
-    },
+fn optional(id: Option<&'static str>) -> Tree {
+    id.map_or(Tree::Nothing, Tree::from)
 }
 
-impl fmt::Display for Refusal {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Unknown { place, id } => write!(f, "{place}: version 1 has no \"{}\"", short(id)),
-            Self::RoomId(id) => write!(f, "rooms: the id {id} is used twice or not below next_room"),
-            Self::Twice { place, id } => write!(f, "{place}: \"{}\" is given twice", short(id)),
-        }
-    }
+/// A map without the fields that hold nothing.
+fn map<const N: usize>(fields: [(&str, Tree); N]) -> Tree {
+    let held = fields.into_iter().filter(|(_, value)| *value != Tree::Nothing);
+    Tree::Map(held.map(|(name, value)| (name.to_owned(), value)).collect())
 }
 
-fn short(id: &str) -> String {
-    id.chars().take(40).collect()
-}
-
-impl From<&house::House> for House {
-    fn from(house: &house::House) -> Self {
-        let typed =
-            |id: &str, entry: &Entry| Typed { field: id.to_owned(), text: entry.text.clone(), unit: entry.unit };
-        let room = |room: &house::Room| Room {
-            id: room.id.0,
-            kind: room.kind.id().to_owned(),
-            name: room.name.clone(),
-            storey: room.storey,
-            open: room.open,
-            entries: room.entries.iter().map(|(field, entry)| typed(field.id(), entry)).collect(),
-        };
-        Self {
-            name: house.name.clone(),
-            choices: Chosen::of(&house.choices),
-            entries: house.entries.iter().map(|(field, entry)| typed(field.id(), entry)).collect(),
-            rooms: house.rooms.iter().map(room).collect(),
-            next_room: house.next_room,
-            settings: house.settings.iter().map(|(id, entry)| typed(id.given().key, entry)).collect(),
-            ticks: house.ticks.iter().map(Tick::of).collect(),
-        }
-    }
-}
-
-impl House {
-    /// The document this file describes.
-    ///
-    /// # Errors
-    /// [`Refusal`] with the place of the first thing that is not of this version.
-    pub fn open(self) -> Result<house::House, Refusal> {
-        let rooms = self.rooms.into_iter().map(Room::open).collect::<Result<Vec<_>, _>>()?;
-        for (at, room) in rooms.iter().enumerate() {
-            let again = rooms[..at].iter().any(|other| other.id == room.id);
-            if again || room.id.0 >= self.next_room {
-                return Err(Refusal::RoomId(room.id.0));
+/// The house of a tree.
+///
+/// # Errors
+/// [`Refusal`] with the place of the first thing that is not of this version.
+pub fn open(tree: Tree) -> Opened<House> {
+    let mut fields = Fields::of(tree)?;
+    let house = House {
+        name: fields.text("name")?,
+        choices: open_choices(fields.need("choices")?).map_err(|why| why.within("choices"))?,
+        entries: open_entries(&mut fields, "entries", |id| pick(HouseField::ALL, HouseField::id, id))?,
+        rooms: fields.list("rooms", open_room)?,
+        next_room: fields.whole("next_room", IDS)? as u32,
+        settings: open_entries(&mut fields, "settings", GivenId::from_key)?,
+        ticks: fields.list("ticks", open_tick)?,
+    };
+    fields.end()?;
+    let mut ids: Vec<RoomId> = Vec::with_capacity(house.rooms.len());
+    for room in &house.rooms {
+        match ids.binary_search(&room.id) {
+            Err(at) if room.id.0 < house.next_room => ids.insert(at, room.id),
+            _ => {
+                let why = format!("the id {} is used twice or not below next_room", room.id.0);
+                return Err(Refusal::new(why).within("rooms"));
             }
         }
-        Ok(house::House {
-            name: self.name,
-            choices: self.choices.open()?,
-            entries: open_entries("entries", self.entries, |id| pick(HouseField::ALL, HouseField::id, id))?,
-            rooms,
-            next_room: self.next_room,
-            settings: open_entries("settings", self.settings, GivenId::from_key)?,
-            ticks: self.ticks.into_iter().map(Tick::open).collect::<Result<Vec<_>, _>>()?,
-        })
     }
+    Ok(house)
 }
 
-impl Room {
-    fn open(self) -> Result<house::Room, Refusal> {
-        Ok(house::Room {
-            id: RoomId(self.id),
-            kind: known("rooms.kind", RoomKind::ALL, RoomKind::id, self.kind)?,
-            name: self.name,
-            storey: self.storey,
-            open: self.open,
-            entries: open_entries("rooms.entries", self.entries, |id| pick(RoomField::ALL, RoomField::id, id))?,
-        })
-    }
+/// Numbers of rooms.
+const IDS: (i64, i64) = (0, u32::MAX as i64);
+
+fn open_choices(tree: Tree) -> Opened<Choices> {
+    let mut fields = Fields::of(tree)?;
+    let choices = Choices {
+        rules: known(&mut fields, "rules", RuleSet::ALL, RuleSet::id)?,
+        display: known(&mut fields, "display", Display::ALL, Display::id)?,
+        wet: known_or_none(&mut fields, "wet", WetRooms::ALL, WetRooms::id)?,
+        kitchen: known_or_none(&mut fields, "kitchen", KitchenDraw::ALL, KitchenDraw::id)?,
+        table: known_or_none(&mut fields, "table", Table::ALL, Table::id)?,
+        credit: known(&mut fields, "credit", Credit::ALL, Credit::id)?,
+        print: known(&mut fields, "print", Print::ALL, Print::id)?,
+        tube: known(&mut fields, "tube", TubeSize::ALL, TubeSize::id)?,
+    };
+    fields.end().map(|()| choices)
 }
 
-impl Chosen {
-    fn of(choices: &Choices) -> Self {
-        Self {
-            rules: choices.rules.id().to_owned(),
-            display: choices.display.id().to_owned(),
-            wet: choices.wet.map(|wet| wet.id().to_owned()),
-            kitchen: choices.kitchen.map(|kitchen| kitchen.id().to_owned()),
-            table: choices.table.map(|table| table.id().to_owned()),
-            credit: choices.credit.id().to_owned(),
-            print: choices.print.id().to_owned(),
-            tube: choices.tube.id().to_owned(),
-        }
-    }
-
-    fn open(self) -> Result<Choices, Refusal> {
-        Ok(Choices {
-            rules: known("choices.rules", RuleSet::ALL, RuleSet::id, self.rules)?,
-            display: known("choices.display", Display::ALL, Display::id, self.display)?,
-            wet: self.wet.map(|id| known("choices.wet", WetRooms::ALL, WetRooms::id, id)).transpose()?,
-            kitchen: self
-                .kitchen
-                .map(|id| known("choices.kitchen", KitchenDraw::ALL, KitchenDraw::id, id))
-                .transpose()?,
-            table: self.table.map(|id| known("choices.table", Table::ALL, Table::id, id)).transpose()?,
-            credit: known("choices.credit", Credit::ALL, Credit::id, self.credit)?,
-            print: known("choices.print", Print::ALL, Print::id, self.print)?,
-            tube: known("choices.tube", TubeSize::ALL, TubeSize::id, self.tube)?,
-        })
-    }
+fn open_room(tree: Tree) -> Opened<Room> {
+    let mut fields = Fields::of(tree)?;
+    let room = Room {
+        id: RoomId(fields.whole("id", IDS)? as u32),
+        kind: known(&mut fields, "kind", RoomKind::ALL, RoomKind::id)?,
+        name: fields.text("name")?,
+        storey: fields.whole("storey", (i64::from(i8::MIN), i64::from(i8::MAX)))? as i8,
+        open: match fields.take("open") {
+            None | Some(Tree::Nothing) => None,
+            Some(Tree::Flag(open)) => Some(open),
+            Some(_) => return Err(Refusal::new("this must be true or false").within("open")),
+        },
+        entries: open_entries(&mut fields, "entries", |id| pick(RoomField::ALL, RoomField::id, id))?,
+    };
+    fields.end().map(|()| room)
 }
 
-impl Tick {
-    fn of(key: &StepKey) -> Self {
-        Self {
-            step: key.rule.id().to_owned(),
-            room: key.room.map(|room| room.0),
-            air: key.air.map(|air| air.id().to_owned()),
-        }
-    }
-
-    fn open(self) -> Result<StepKey, Refusal> {
-        Ok(StepKey {
-            rule: known("ticks.step", StepRule::ALL, StepRule::id, self.step)?,
-            room: self.room.map(RoomId),
-            air: self.air.map(|id| known("ticks.air", Air::BOTH, Air::id, id)).transpose()?,
-        })
-    }
+fn open_tick(tree: Tree) -> Opened<StepKey> {
+    let mut fields = Fields::of(tree)?;
+    let rule = known(&mut fields, "step", StepRule::ALL, StepRule::id)?;
+    let air = known_or_none(&mut fields, "air", Air::BOTH, Air::id)?;
+    let room = match fields.take("room") {
+        None | Some(Tree::Nothing) => None,
+        Some(id) => Some(RoomId(super::fields::whole(id, IDS).map_err(|why| why.within("room"))? as u32)),
+    };
+    fields.end().map(|()| StepKey { rule, room, air })
 }
 
 fn open_entries<K: Copy + PartialEq>(
-    place: &'static str,
-    typed: Vec<Typed>,
+    fields: &mut Fields,
+    name: &str,
     find: impl Fn(&str) -> Option<K>,
-) -> Result<Vec<(K, Entry)>, Refusal> {
-    let mut entries: Vec<(K, Entry)> = Vec::with_capacity(typed.len());
-    for Typed { field, text, unit } in typed {
-        let Some(key) = find(&field) else { return Err(Refusal::Unknown { place, id: field }) };
-        if entries.iter().any(|(other, _)| *other == key) {
-            return Err(Refusal::Twice { place, id: field });
+) -> Opened<Vec<(K, Entry)>> {
+    let mut known: Vec<K> = Vec::new();
+    fields.list(name, |tree| {
+        let (field, entry) = open_entry(tree)?;
+        let key = find(&field).ok_or_else(|| unknown(&field).within("field"))?;
+        if known.contains(&key) {
+            return Err(Refusal::new(["\"", &short(&field), "\" is given twice"].concat()).within("field"));
         }
-        entries.push((key, Entry { text, unit }));
-    }
-    Ok(entries)
+        known.push(key);
+        Ok((key, entry))
+    })
+}
+
+fn open_entry(tree: Tree) -> Opened<(String, Entry)> {
+    let mut fields = Fields::of(tree)?;
+    let (field, text, unit) = (fields.text("field")?, fields.text("text")?, fields.text("unit")?);
+    fields.end()?;
+    let unit = Unit::from_id(&unit).ok_or_else(|| unknown(&unit).within("unit"))?;
+    Ok((field, Entry { text, unit }))
 }
 
 fn known<T: Copy>(
-    place: &'static str,
+    fields: &mut Fields,
+    name: &str,
     all: impl IntoIterator<Item = T>,
     id_of: impl Fn(T) -> &'static str,
-    id: String,
-) -> Result<T, Refusal> {
-    pick(all, id_of, &id).ok_or(Refusal::Unknown { place, id })
+) -> Opened<T> {
+    let id = fields.text(name)?;
+    pick(all, id_of, &id).ok_or_else(|| unknown(&id).within(name))
+}
+
+fn known_or_none<T: Copy>(
+    fields: &mut Fields,
+    name: &str,
+    all: impl IntoIterator<Item = T>,
+    id_of: impl Fn(T) -> &'static str,
+) -> Opened<Option<T>> {
+    match fields.take(name) {
+        None | Some(Tree::Nothing) => Ok(None),
+        Some(Tree::Text(id)) => pick(all, id_of, &id).map(Some).ok_or_else(|| unknown(&id).within(name)),
+        Some(_) => Err(Refusal::new("this must be a string").within(name)),
+    }
 }
 
 fn pick<T: Copy>(all: impl IntoIterator<Item = T>, id_of: impl Fn(T) -> &'static str, id: &str) -> Option<T> {
     all.into_iter().find(|item| id_of(*item) == id)
+}
+
+fn unknown(id: &str) -> Refusal {
+    Refusal::new(["version 1 has no \"", &short(id), "\""].concat())
+}
+
+/// Ids are short: the rest of a long text is not repeated.
+fn short(id: &str) -> String {
+    id.chars().take(40).collect()
 }
