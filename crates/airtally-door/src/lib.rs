@@ -3,11 +3,11 @@
 //! Everything that comes in is somebody else's text: its size is capped before it is read, its shape is checked while
 //! it is read, and a refusal says what is wrong and where. Nothing is changed silently and nothing is half read.
 
+mod values;
+
 use airtally::house::House;
-use airtally::save::{self, File, Tree};
+use airtally::save::{self, File};
 use js_sys::JSON;
-use serde::Serialize;
-use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::{JsCast, JsValue};
 
 /// Longest text that is read, in bytes: a house of 1 000 rooms with long names needs about half of it.
@@ -66,10 +66,8 @@ impl Refusal {
 /// # Errors
 /// [`Code::NotWritten`] when the house holds something that the file has no form for.
 pub fn write(house: &House) -> Result<String, Refusal> {
-    let not_written = |words: String| Refusal::new(Code::NotWritten, words);
-    let value =
-        File::of(house).serialize(&Serializer::json_compatible()).map_err(|error| not_written(error.to_string()))?;
-    let text = JSON::stringify(&value).map_err(|error| not_written(words_of(&error)))?;
+    let text = JSON::stringify(&values::value(File::of(house).tree()))
+        .map_err(|error| Refusal::new(Code::NotWritten, words_of(&error)))?;
     Ok(text.into())
 }
 
@@ -82,9 +80,7 @@ pub fn read(text: &str) -> Result<House, Refusal> {
         return Err(Refusal::new(Code::TooLong, String::new()));
     }
     let value = JSON::parse(text).map_err(|error| Refusal::new(Code::NotJson, words_of(&error)))?;
-    let tree: Tree =
-        serde_wasm_bindgen::from_value(value).map_err(|error| Refusal::new(Code::NotAHouse, error.to_string()))?;
-    let house = save::open(tree).map_err(|refusal| Refusal {
+    let house = values::tree(&value).and_then(save::open).map_err(|refusal| Refusal {
         code: Code::NotAHouse,
         path: refusal.path,
         detail: refusal.why,

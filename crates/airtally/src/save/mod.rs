@@ -25,6 +25,11 @@ impl File {
         let version = ("airtally".to_owned(), Tree::Number(f64::from(VERSION)));
         Self(Tree::Map(vec![version, ("house".to_owned(), v1::write(house))]))
     }
+
+    /// What it holds.
+    pub const fn tree(&self) -> &Tree {
+        &self.0
+    }
 }
 
 impl Serialize for File {
