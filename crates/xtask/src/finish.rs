@@ -31,6 +31,7 @@ pub fn hook() -> Outcome {
 
 fn finish(folder: &Path) -> Outcome {
     make_smaller(&folder.join(WASM))?;
+    make_script_smaller(&folder.join(SCRIPT))?;
     let page = join_styles(folder, &files::text(&folder.join(PAGE))?)?;
     let page = without_remarks(&with_policy(&page)?);
     let wasm = name_by_content(folder, WASM)?;
@@ -44,6 +45,13 @@ fn make_smaller(wasm: &Path) -> Outcome {
     let tool = node::kit()?.join("binaryen/bin/wasm-opt");
     let mut command = Command::new("node");
     command.arg(tool).args(["-Os", "--strip-debug", "--strip-producers"]).arg(wasm).arg("-o").arg(wasm);
+    run::answer(&mut command).map(drop)
+}
+
+fn make_script_smaller(script: &Path) -> Outcome {
+    let tool = node::kit()?.join("terser/bin/terser");
+    let mut command = Command::new("node");
+    command.arg(tool).arg(script).args(["--module", "--compress", "passes=2", "--mangle", "--output"]).arg(script);
     run::answer(&mut command).map(drop)
 }
 

@@ -30,7 +30,7 @@ pub fn kit() -> Outcome<PathBuf> {
         return Ok(modules);
     }
     println!(
-        "Installing binaryen, playwright-core and axe-core from npm: they make the page small and try it in a \
+        "Installing binaryen, terser, playwright-core and axe-core from npm: they make the page small and try it in a \
          browser. Once for this user, about 120 MB, some seconds to a minute."
     );
     install::in_one_move(&folder, |partial| {
