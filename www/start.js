@@ -2,9 +2,20 @@
 start().catch(tell);
 
 async function start() {
+  look();
   const page = await import("./airtally-app.js");
   await page.default();
   document.getElementById("page").dataset.ready = "";
+}
+
+// The look a person chose, before anything else is painted in another one.
+function look() {
+  try {
+    const chosen = localStorage.getItem("airtally.look");
+    if (["light", "dark", "sun"].includes(chosen)) document.documentElement.dataset.look = chosen;
+  } catch {
+    // Storage is forbidden here: the device's own look holds.
+  }
 }
 
 function tell(reason) {
