@@ -1,7 +1,7 @@
 //! The top line: whose house, units, look, undo, and a menu.
 
 use crate::context::{Hands, Page, View};
-use crate::desk::{Move, Said};
+use crate::desk::{MAIN, Move, Said};
 use crate::hooks::Look;
 use crate::parts::choice::{choosing, options};
 use crate::platform;
@@ -114,6 +114,7 @@ pub fn load(hands: &Hands, house: House, words: &'static str) {
     hands.act(Action::Load(house));
     hands.make(Move::Menu(false));
     hands.make(Move::Open(None));
+    hands.make(Move::Aim(MAIN.to_owned()));
     hands.make(Move::Say(Said { words: words.into(), undo: true }));
 }
 

@@ -4,5 +4,6 @@
 pub mod air;
 pub mod choice;
 pub mod defaults;
+pub mod doubt;
 pub mod entry;
 pub mod source;

@@ -30,7 +30,12 @@ pub fn soft(words: impl Into<AttrValue>) -> Html {
 
 /// Where work can hurt someone.
 pub fn caution(words: impl Into<AttrValue>) -> Html {
-    el("p", "caution", [icon(Icon::Caution), el("span", "", [text(words)])])
+    caution_of(el("span", "", [text(words)]))
+}
+
+/// A caution around more than words.
+pub fn caution_of(body: Html) -> Html {
+    el("p", "caution", [icon(Icon::Caution), body])
 }
 
 /// The way on to another screen.

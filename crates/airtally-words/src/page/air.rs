@@ -41,6 +41,15 @@ pub const YOURS: &str = "yours";
 /// On to the next stage.
 pub const NEXT_TUBES: &str = "Next: how many tubes";
 
+/// To what is missing.
+pub const MEND_FIRST: &str = "Go to the first";
+
+/// Beside an answer that rests on something missing.
+pub fn rests_on(missing: usize) -> String {
+    let what = if missing == 1 { " thing is" } else { " things are" };
+    ["Not yet right: ", &missing.to_string(), what, " missing or cannot be read."].concat()
+}
+
 /// What governs.
 pub fn governs(asks: &str) -> String {
     [asks, " decides."].concat()

@@ -2,6 +2,7 @@
 
 use crate::context::{Hands, Page, View};
 use crate::desk::Move;
+use crate::parts::doubt::doubt;
 use crate::parts::source::source_line;
 use crate::ui::chips::chips;
 use crate::ui::el::{el, maybe, nodes, nothing, text};
@@ -25,6 +26,7 @@ pub fn answer(view: &View, level: Level) -> Html {
             el("h1", "", [text(say::ASK_AIR)]),
             levels(&view.hands, level),
             el("p", "", [view.figure(say::REQUIRED, &required, Size::Big, shares.required.line)]),
+            doubt(view),
             why(page, shares),
             totals(view, shares),
         ],

@@ -5,6 +5,7 @@ mod run;
 use super::air::nothing_yet;
 use crate::context::{Page, View};
 use crate::parts::choice::{choosing, options};
+use crate::parts::doubt::doubt;
 use crate::ui::el::{el, els, nodes, text};
 use crate::ui::figure::{Size, figure};
 use crate::ui::part::{next, part};
@@ -30,7 +31,7 @@ pub fn tubes(view: &View) -> Html {
     let options = options(&TubeSize::ALL, runs.tube, label::tube);
     let tube = select("tube".to_owned(), say::TUBE_USED, "", options, &chosen);
     let tube = el("section", "part", [el("h2", "", [text(say::TUBE)]), el("div", "fields", [tube])]);
-    let left = [answer(page, runs), ports(view, runs), tube, next("#steps", say::NEXT_STEPS)];
+    let left = [answer(page, runs), doubt(view), ports(view, runs), tube, next("#steps", say::NEXT_STEPS)];
     el("div", "spread", [el("div", "leaf", left), el("div", "leaf", Air::BOTH.map(|air| side(view, runs, air)))])
 }
 
