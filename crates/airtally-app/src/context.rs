@@ -4,6 +4,7 @@ use crate::desk::{Desk, Move, Topic};
 use crate::state::{Action, Notebook};
 use crate::ui::figure::{Size, figure_button};
 use airtally::edit::Edit;
+use airtally::given::GivenId;
 use airtally::house::{Display, House};
 use airtally::issue::Issue;
 use airtally::report::Report;
@@ -103,6 +104,12 @@ impl View {
     /// A figure with the working of a line behind it. `name` is read out in front of it.
     pub fn figure(&self, name: &str, shown: &Shown, size: Size, line: LineId) -> Html {
         figure_button(name, &shown.number, shown.unit, size, self.explaining(line, Move::Explain))
+    }
+
+    /// A figure with a registered value behind it.
+    pub fn given_figure(&self, name: &str, shown: &Shown, size: Size, id: GivenId) -> Html {
+        let pressed = self.hands.doing(move |hands| hands.make(Move::Explain(Topic::Given(id))));
+        figure_button(name, &shown.number, shown.unit, size, pressed)
     }
 
     /// A callback that explains a line, as a first explanation or a deeper one.

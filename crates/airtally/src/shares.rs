@@ -24,6 +24,8 @@ pub struct Shares {
     pub step: Flow,
     /// Unit the step is set in.
     pub unit: Unit,
+    /// Where the step comes from.
+    pub step_id: GivenId,
     levels: [LevelShares; 3],
 }
 
@@ -38,6 +40,8 @@ pub struct LevelShares {
     pub asked: Vec<Asked>,
     /// What is set: whole steps, the same for supply and extract. Zero when one side has no room.
     pub total: Flow,
+    /// How the total came about.
+    pub total_line: LineId,
     /// Rooms that take supply air.
     pub supply: Vec<Share>,
     /// Rooms that are drawn from.
@@ -98,7 +102,7 @@ impl Shares {
             let (total, most) = (normal.total.as_m3h(), most.as_m3h());
             issues.push(Issue::new(Place::House, Trouble::AboveMost { total, most }));
         }
-        Self { step, unit, levels: [away, normal, boost] }
+        Self { step, unit, step_id, levels: [away, normal, boost] }
     }
 
     /// What the rules ask for at away, normal and boost, without sharing it out.

@@ -138,10 +138,18 @@ impl Sharing<'_> {
             false => 0,
         };
         let flow = self.step * f64::from(total);
+        let total_line = self.set(required, flow);
         let mut side =
             |wishes: Vec<Wish>| if served { self.shares(&wishes, total, (flow, required.line)) } else { Vec::new() };
         let (supply, extract) = (side(supply), side(extract));
-        LevelShares { level, required, asked, total: flow, supply, extract }
+        LevelShares { level, required, asked, total: flow, total_line, supply, extract }
+    }
+
+    /// T in whole steps.
+    fn set(&mut self, required: Traced<Flow>, total: Flow) -> LineId {
+        let (value, unit) = self.shown(required.value);
+        let terms = [Term::new("T", value, unit, Origin::Line(required.line)), self.givens.term("step", self.step_id)];
+        self.working.record(Formula::WholeTotal, self.shown(total), &ARITHMETIC, &terms)
     }
 
     /// T = max(W, ΣS, ΣE …), the first of what is asked.

@@ -4,10 +4,9 @@ use super::place::Home;
 use super::{Number, NumberName, Parts, Status, Step, StepKey, StepRule};
 use crate::formula::Formula;
 use crate::given::GivenId;
-use crate::house::Display;
 use crate::quantity::{Flow, Length, Unit};
 use crate::rules::Level;
-use crate::source::{ARITHMETIC, Source};
+use crate::source::Source;
 use crate::working::{Origin, Term, Working};
 
 /// Steps being made.
@@ -16,16 +15,12 @@ pub(super) struct Making<'a> {
     pub(super) home: Home,
     working: &'a mut Working,
     pub(super) steps: Vec<Step>,
-    normal: Number,
-    boost: Number,
 }
 
 impl<'a> Making<'a> {
     pub(super) fn new(parts: &'a Parts<'a>, working: &'a mut Working) -> Self {
-        let normal = total(parts, Level::Normal, working);
-        let boost = total(parts, Level::Boost, working);
         let home = Home::of(parts.facts.choices.rules);
-        Self { parts, home, working, steps: Vec::new(), normal, boost }
+        Self { parts, home, working, steps: Vec::new() }
     }
 
     /// A step of the whole house.
@@ -74,7 +69,9 @@ impl<'a> Making<'a> {
 
     /// The total that is set at normal or at boost, in whole steps.
     pub(super) fn total(&self, level: Level) -> Number {
-        if level == Level::Boost { self.boost } else { self.normal }
+        let shares = self.parts.shares.at(level);
+        let (value, unit) = self.in_steps(shares.total);
+        Number { name: NumberName::Flow, value: Some(value), unit, origin: Origin::Line(shares.total_line) }
     }
 
     /// The same total as a flow.
@@ -98,20 +95,4 @@ impl<'a> Making<'a> {
         let mm = self.parts.runs.tube.outside_mm();
         (Length::from_mm(mm), Term::new("OD", mm, Unit::Millimetre, Origin::Counted))
     }
-}
-
-/// T in whole steps.
-fn total(parts: &Parts, level: Level, working: &mut Working) -> Number {
-    let (level, unit) = (parts.shares.at(level), parts.shares.unit);
-    let shown = |flow: Flow| flow.as_unit(unit).unwrap_or_default();
-    let step = match parts.facts.choices.display {
-        Display::CubicMetres => GivenId::StepCubicMetres,
-        Display::Litres => GivenId::StepLitres,
-        Display::CubicFeet => GivenId::StepCubicFeet,
-    };
-    let required = Term::new("T", shown(level.required.value), unit, Origin::Line(level.required.line));
-    let terms = [required, parts.givens.term("step", step)];
-    let value = shown(level.total);
-    let line = working.record(Formula::WholeTotal, (value, unit), &ARITHMETIC, &terms);
-    Number { name: NumberName::Flow, value: Some(value), unit, origin: Origin::Line(line) }
 }

@@ -6,7 +6,7 @@ use crate::parts::doubt::doubt;
 use crate::parts::source::source_line;
 use crate::ui::chips::chips;
 use crate::ui::el::{el, maybe, nodes, nothing, text};
-use crate::ui::figure::{Size, figure};
+use crate::ui::figure::Size;
 use airtally::rules::Level;
 use airtally::shares::LevelShares;
 use airtally::source::{Source, Standing};
@@ -72,12 +72,12 @@ fn says(page: &Page, line: LineId) -> Option<&'static Source> {
 }
 
 fn totals(view: &View, shares: &LevelShares) -> Html {
-    let page = &view.page;
-    let step = format::flow(page.report.shares().step, page.display());
+    let (page, all) = (&view.page, view.page.report.shares());
     let set = format::flow(shares.total, page.display());
-    let total = |name: &'static str, shown: &format::Shown| {
-        let figure = figure(&shown.number, shown.unit, Size::Row);
-        el("div", "total", [el("dt", "", [text(name)]), el("dd", "", [figure])])
-    };
-    el("dl", "totals", [total(say::SET_SUPPLY, &set), total(say::SET_EXTRACT, &set), total(say::STEP, &step)])
+    let step = format::flow(all.step, page.display());
+    let total =
+        |name: &'static str, figure: Html| el("div", "total", [el("dt", "", [text(name)]), el("dd", "", [figure])]);
+    let side = |name: &'static str| total(name, view.figure(name, &set, Size::Row, shares.total_line));
+    let steps = view.given_figure(say::STEP, &step, Size::Row, all.step_id);
+    el("dl", "totals", [side(say::SET_SUPPLY), side(say::SET_EXTRACT), total(say::STEP, steps)])
 }
