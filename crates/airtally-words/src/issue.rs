@@ -53,6 +53,14 @@ pub fn sentence(issue: &Issue, house: &House) -> String {
     }
 }
 
+/// The same beside the field it is about, where the room need not be named.
+pub fn beside(issue: &Issue, house: &House) -> String {
+    let words = sentence(issue, house);
+    let Place::Field(field) = issue.place else { return words };
+    let rest = words.strip_prefix(&field_name(field, house)).map(str::to_owned);
+    rest.map_or(words, |rest| [label::field(field).name, &rest].concat())
+}
+
 /// What an issue is about, as the first words of a sentence.
 pub fn place(place: Place, house: &House) -> String {
     match place {

@@ -62,8 +62,9 @@ fn remarks(trouble: Option<&Issue>, page: &Page) -> (Option<AttrValue>, Option<A
 
 /// What is wrong and what would be accepted.
 fn said(trouble: &Issue, page: &Page) -> String {
-    let mut words = issue::sentence(trouble, &page.house);
-    if let Some(hint) = issue::hint(trouble) {
+    let mut words = issue::beside(trouble, &page.house);
+    let asks = matches!(trouble.trouble, Trouble::Unreadable(ParseError::Ambiguous { .. }));
+    if let Some(hint) = issue::hint(trouble).filter(|_| !asks) {
         words.push(' ');
         words.push_str(&hint);
     }

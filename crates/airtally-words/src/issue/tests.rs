@@ -46,6 +46,15 @@ fn a_field_says_what_it_accepts_and_quotes_what_was_typed() {
 }
 
 #[test]
+fn beside_its_field_an_issue_does_not_name_the_room() {
+    let house = with_area("-5", Unit::SquareMetre);
+    let issues = Report::of(house.clone()).issues();
+    let issue = issues.iter().find(|issue| issue.place == Place::Field(AREA)).expect("an issue");
+    let text = beside(issue, &house).replace([format::NO_BREAK, format::NARROW], " ");
+    assert_eq!(text, "Floor area must be between 0.3 and 2000 m². You typed “-5”. Nothing was changed.");
+}
+
+#[test]
 fn limits_are_said_in_the_unit_of_the_field_and_what_is_said_is_accepted() {
     for unit in [Unit::SquareMetre, Unit::SquareFoot, Unit::SquareInch] {
         let text = about(&with_area("-5", unit), AREA);
