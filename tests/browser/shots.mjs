@@ -1,7 +1,62 @@
 // The states that screenshots are taken of. A state is a name and the steps of a person to reach it.
+import { addRoom, goTo, inRoom, openRoom } from "./kit/house.mjs";
+
 export const states = [
-  {
-    name: "start",
-    steps: async (person) => person.opens(),
-  },
+  { name: "start", steps: (person) => person.opens() },
+  { name: "empty-house", steps: async (person) => {
+    await person.opens();
+    await person.presses("Start my house");
+  } },
+  { name: "house", steps: example },
+  { name: "house-open-room", steps: async (person) => {
+    await example(person);
+    await openRoom(person, "Main bedroom");
+  } },
+  { name: "house-errors", steps: async (person) => {
+    await example(person);
+    await openRoom(person, "Main bedroom");
+    await inRoom(person).getByLabel("Floor area", { exact: true }).fill("1,234");
+    await inRoom(person).getByLabel("Length", { exact: true }).fill("12 furlongs");
+    await inRoom(person).getByLabel("Floor area", { exact: true }).scrollIntoViewIfNeeded();
+  } },
+  { name: "house-thirty-rooms", steps: async (person) => {
+    await person.opens();
+    await person.presses("Start my house");
+    for (let room = 0; room < 30; room += 1) await addRoom(person, room % 3 ? "Bedroom" : "Bathroom");
+  } },
+  { name: "house-long-names", steps: async (person) => {
+    await example(person);
+    await person.types("Name of the house", "The old coach house behind the orchard wall, second dwelling, upper part");
+    await openRoom(person, "Living room");
+    const name = "Living room with the reading corner beside the winter garden and the stove";
+    await inRoom(person).getByLabel("Name of the room", { exact: true }).fill(name);
+  } },
+  { name: "air", steps: (person) => example(person, "Air") },
+  { name: "air-missing-area", steps: async (person) => {
+    await example(person);
+    await openRoom(person, "Main bedroom");
+    await inRoom(person).getByLabel("Floor area", { exact: true }).fill("");
+    await goTo(person, "Air");
+  } },
+  { name: "tubes", steps: (person) => example(person, "Tubes") },
+  { name: "working", steps: async (person) => {
+    await example(person, "Tubes");
+    await person.page.locator(".row .figure").first().click();
+  } },
+  { name: "to-look-at", steps: async (person) => {
+    await example(person, "Air");
+    await person.page.locator(".to-look-at").click();
+  } },
+  { name: "steps", steps: async (person) => {
+    await example(person, "Steps");
+    const boxes = person.page.locator(".step:not(.is-locked) input.tick");
+    await boxes.nth(0).check();
+    await boxes.nth(1).check();
+  } },
 ];
+
+async function example(person, stage) {
+  await person.opens();
+  await person.presses("Open the example house");
+  if (stage) await goTo(person, stage);
+}
