@@ -7,7 +7,7 @@ export const states = [
     await person.opens();
     await person.presses("Start my house");
   } },
-  { name: "house", steps: example },
+  { name: "house", steps: (person) => example(person) },
   { name: "house-open-room", steps: async (person) => {
     await example(person);
     await openRoom(person, "Main bedroom");
