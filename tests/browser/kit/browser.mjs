@@ -59,11 +59,9 @@ function reportViolations() {
   });
 }
 
-// Runs inside the page, before the page's own scripts.
+// Runs inside the page, before the page's own scripts: as if the person had chosen this look before.
 function setLook(look) {
-  const set = () => document.documentElement.setAttribute("data-look", look);
-  if (document.documentElement) set();
-  else document.addEventListener("readystatechange", set, { once: true });
+  localStorage.setItem("airtally.look", look);
 }
 
 function setting(name) {
