@@ -14,8 +14,6 @@ use airtally::formula::Formula as F;
 pub const fn title(formula: F) -> &'static str {
     match formula {
         F::FloorArea => "Floor area of the rooms together",
-        F::Volume => "Volume inside the air barrier",
-        F::Stated => "As stated",
         F::AshraeTotal => "Total rate by the equation",
         F::AshraeTable => "Total rate from the table",
         F::AshraePeople => "Total rate with more people than bedrooms + 1",
@@ -83,8 +81,6 @@ pub const fn title(formula: F) -> &'static str {
 pub const fn notation(formula: F) -> &'static str {
     match formula {
         F::FloorArea => "A = ΣA",
-        F::Volume => "V = Σ(A·h)",
-        F::Stated => "as stated",
         F::AshraeTotal => "Q_tot = a·A + b·(N + 1)",
         F::AshraeTable => "Q_tot = table(A, N)",
         F::AshraePeople => "Q = Q_tot + b·P_extra",

@@ -132,7 +132,6 @@ fn undercut_tall(place: &str, mm: f64, display: Display) -> String {
 const fn missing(condition: Condition) -> &'static str {
     match condition {
         Condition::NotInEdition => "this edition prints none",
-        Condition::EveryBedroom => "outdoor air must be ducted to every bedroom",
         Condition::LivingDiningKitchen => {
             "outdoor air must also be ducted to a living room, dining room or open kitchen"
         }

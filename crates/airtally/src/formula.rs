@@ -5,10 +5,6 @@
 pub enum Formula {
     /// A = sum of the rooms' floor areas.
     FloorArea,
-    /// V = sum of area × height.
-    Volume,
-    /// A value taken as typed or as registered.
-    Stated,
     /// Q_tot = a·A + b·(N + 1), ASHRAE 62.2.
     AshraeTotal,
     /// Cell of ASHRAE 62.2 table 4.1.

@@ -12,10 +12,8 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-const ALL: [F; 62] = [
+const ALL: [F; 60] = [
     F::FloorArea,
-    F::Volume,
-    F::Stated,
     F::AshraeTotal,
     F::AshraeTable,
     F::AshraePeople,

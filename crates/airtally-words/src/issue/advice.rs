@@ -79,7 +79,6 @@ fn example(place: Place) -> &'static str {
 const fn condition_met(condition: Condition) -> &'static str {
     match condition {
         Condition::NotInEdition => "Another edition may have one; see which is in force where the house stands.",
-        Condition::EveryBedroom => "Bring supply air to every bedroom.",
         Condition::LivingDiningKitchen => "Bring supply air to one of them.",
         Condition::Tightness => "Type the result of the blower-door test.",
         Condition::WeatherFactor => "Type the factor of the nearest weather station.",

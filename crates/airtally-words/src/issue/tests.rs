@@ -161,10 +161,9 @@ fn errors() -> [ParseError; 9] {
     ]
 }
 
-fn conditions() -> [Condition; 7] {
+fn conditions() -> [Condition; 6] {
     [
         Condition::NotInEdition,
-        Condition::EveryBedroom,
         Condition::LivingDiningKitchen,
         Condition::Tightness,
         Condition::WeatherFactor,
