@@ -8,9 +8,9 @@ use crate::id::RoomId;
 pub struct ByRoom<T>(Vec<(RoomId, T)>);
 
 impl<T: Copy> ByRoom<T> {
-    /// Without any room.
-    pub const fn new() -> Self {
-        Self(Vec::new())
+    /// Without any room, with space for so many.
+    pub fn with_space_for(rooms: usize) -> Self {
+        Self(Vec::with_capacity(rooms))
     }
 
     /// The value of a room.
@@ -28,15 +28,10 @@ impl<T: Copy> ByRoom<T> {
 
     fn place(&self, room: RoomId) -> Result<usize, usize> {
         match self.0.last() {
-            Some((last, _)) if *last >= room => self.0.binary_search_by_key(&room, |(room, _)| *room),
+            Some((last, _)) if *last == room => Ok(self.0.len() - 1),
+            Some((last, _)) if *last > room => self.0.binary_search_by_key(&room, |(room, _)| *room),
             _ => Err(self.0.len()),
         }
-    }
-}
-
-impl<T: Copy> Default for ByRoom<T> {
-    fn default() -> Self {
-        Self::new()
     }
 }
 
@@ -46,7 +41,7 @@ mod tests {
 
     #[test]
     fn rooms_are_found_in_whatever_order_they_came() {
-        let mut by_room = ByRoom::new();
+        let mut by_room = ByRoom::with_space_for(4);
         for id in [4, 1, 9, 2, 4] {
             by_room.put(RoomId(id), id * 10);
         }

@@ -58,9 +58,10 @@ pub struct CodeTotals {
 impl Report {
     /// The report of a house. Nothing is calculated yet.
     pub fn of(house: impl Into<Rc<House>>) -> Self {
+        let house = house.into();
         Self {
-            house: house.into(),
-            working: RefCell::default(),
+            working: RefCell::new(Working::with_space_for(house.rooms.len())),
+            house,
             issues: RefCell::default(),
             givens: OnceCell::new(),
             facts: OnceCell::new(),
@@ -152,7 +153,13 @@ impl Report {
     pub fn codes(&self) -> &[CodeTotals] {
         let (facts, givens) = (self.facts(), self.givens());
         self.codes.get_or_init(|| {
-            let totals = |rules| CodeTotals { rules, required: totals(rules, facts, givens) };
+            let (mut aside, mut unsaid) = (Working::default(), Vec::new());
+            let totals = |rules| {
+                aside.clear();
+                unsaid.clear();
+                let demand = Demand::of(rules, facts, givens, &mut aside, &mut unsaid);
+                CodeTotals { rules, required: Shares::required(facts, &demand, givens, &mut aside) }
+            };
             RuleSet::ALL.into_iter().map(totals).collect()
         })
     }
@@ -190,10 +197,4 @@ impl Report {
     pub fn terms(&self, id: LineId) -> Vec<Term> {
         self.working.borrow().terms(id).to_vec()
     }
-}
-
-fn totals(rules: RuleSet, facts: &Facts, givens: &Givens) -> [Flow; 3] {
-    let (mut working, mut issues) = (Working::default(), Vec::new());
-    let demand = Demand::of(rules, facts, givens, &mut working, &mut issues);
-    Shares::required(facts, &demand, givens, &mut working)
 }

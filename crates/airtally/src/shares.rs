@@ -143,8 +143,9 @@ impl LevelShares {
 
     /// The shares of one side by room, for looking many up.
     pub fn by_room(&self, air: Air) -> ByRoom<Share> {
-        let mut by_room = ByRoom::new();
-        self.side(air).iter().for_each(|share| by_room.put(share.room, *share));
+        let side = self.side(air);
+        let mut by_room = ByRoom::with_space_for(side.len());
+        side.iter().for_each(|share| by_room.put(share.room, *share));
         by_room
     }
 

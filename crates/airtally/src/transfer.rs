@@ -59,7 +59,7 @@ pub fn openings(
 ) -> Vec<Opening> {
     let boost = shares.at(Level::Boost);
     let (supply, extract) = (boost.by_room(Air::Supply), boost.by_room(Air::Extract));
-    let mut found = Vec::new();
+    let mut found = Vec::with_capacity(facts.rooms.len());
     for room in &facts.rooms {
         let flow = |side: &ByRoom<Share>| side.get(room.id).map_or(Flow::ZERO, |share| share.flow);
         let (supply, extract) = (flow(&supply), flow(&extract));

@@ -83,6 +83,13 @@ pub struct Traced<Q> {
     pub line: LineId,
 }
 
+/// About how many lines a house has whatever its rooms.
+const LINES: usize = 100;
+/// About how many lines a room adds.
+const LINES_A_ROOM: usize = 12;
+/// About how many numbers go into a line.
+const TERMS_A_LINE: usize = 3;
+
 /// All lines of one report, in the order in which they were calculated.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Working {
@@ -91,6 +98,18 @@ pub struct Working {
 }
 
 impl Working {
+    /// Without lines, with space for those of a house of so many rooms.
+    pub fn with_space_for(rooms: usize) -> Self {
+        let lines = LINES + LINES_A_ROOM * rooms;
+        Self { lines: Vec::with_capacity(lines), terms: Vec::with_capacity(TERMS_A_LINE * lines) }
+    }
+
+    /// Without lines again; places that were given out mean nothing any more.
+    pub fn clear(&mut self) {
+        self.lines.clear();
+        self.terms.clear();
+    }
+
     /// Records a line and returns its place.
     pub fn record(
         &mut self,

@@ -1,6 +1,6 @@
 //! One line of the working: the equation, the numbers put in, the value, where each comes from, and who says so.
 
-use super::put_in::{is_symbol, put_in};
+use super::put_in::{put_in, word_length};
 use super::visiting;
 use crate::context::{Page, View};
 use crate::desk::{Move, Topic};
@@ -42,7 +42,8 @@ pub fn source_part(source: &Source) -> Html {
 
 fn equation(line: &Line, terms: &[Term]) -> Html {
     let notation = formula::notation(line.formula);
-    let (symbol, letters) = notation.split_once(" = ").unwrap_or(("", notation));
+    let (symbol, letters) =
+        notation.split_once('=').map_or(("", notation), |(left, right)| (left.trim_end(), right.trim_start()));
     let numbers: Vec<_> = terms.iter().map(|term| (term.symbol, format::text(term.value, term.unit))).collect();
     let value = format::value(line.value, line.unit);
     let mut parts = vec![el("dt", "", [letter(symbol)])];
@@ -72,11 +73,10 @@ fn letter(symbol: &str) -> Html {
 /// An equation whose symbols have their subscripts set low.
 fn lettered(equation: &str) -> Html {
     let piece = |piece: &str| {
-        let end = piece.find(|letter: char| !is_symbol(letter));
-        let (symbol, rest) = piece.split_at(end.unwrap_or(piece.len()));
+        let (symbol, rest) = piece.split_at_checked(word_length(piece)).unwrap_or((piece, ""));
         nodes([letter(symbol), text(rest.to_owned())])
     };
-    let ends = |letter: char| " ·(/√".contains(letter);
+    let ends = |letter: char| matches!(letter, ' ' | '·' | '(' | '/' | '√');
     equation.split_inclusive(ends).map(piece).collect()
 }
 

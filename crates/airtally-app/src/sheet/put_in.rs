@@ -8,22 +8,13 @@ pub fn put_in(equation: &str, numbers: &[(&str, String)]) -> Option<String> {
     }
     let mut text = String::with_capacity(equation.len() * 2);
     let mut found = false;
-    let mut at = 0;
-    while let Some(next) = equation[at..].chars().next() {
-        let rest = &equation[at..];
-        let whole = if next == '(' { 0 } else { word_length(rest) };
-        match number_of(&rest[..whole], numbers) {
-            Some(number) => {
-                text.push_str(number);
-                found = true;
-                at += whole;
-            }
-            None => {
-                let step = whole.max(next.len_utf8());
-                text.push_str(&rest[..step]);
-                at += step;
-            }
-        }
+    let mut rest = equation;
+    while let Some(next) = rest.chars().next() {
+        let (word, after) = rest.split_at_checked(word_length(rest).max(next.len_utf8())).unwrap_or((rest, ""));
+        let number = number_of(word, numbers);
+        found |= number.is_some();
+        text.push_str(number.unwrap_or(word));
+        rest = after;
     }
     found.then_some(text)
 }
@@ -36,12 +27,12 @@ fn number_of<'a>(symbol: &str, numbers: &'a [(&str, String)]) -> Option<&'a str>
 }
 
 /// Letters, digits and underscores that stand together make one symbol.
-fn word_length(text: &str) -> usize {
+pub fn word_length(text: &str) -> usize {
     text.find(|letter: char| !is_symbol(letter)).unwrap_or(text.len())
 }
 
 /// Whether a letter can be part of a symbol: `C_o`, `Σq`, `a₂`.
-pub fn is_symbol(letter: char) -> bool {
+fn is_symbol(letter: char) -> bool {
     letter.is_ascii_alphanumeric() || matches!(letter, '_' | 'Α'..='ω' | '₀'..='₉')
 }
 

@@ -14,6 +14,7 @@
 mod air_change;
 mod area;
 mod concentration;
+mod cut;
 mod duration;
 mod facts;
 mod flow;

@@ -1,5 +1,6 @@
 //! Numbers as people write them: decimal point or comma, thousands apart, powers of ten, fractions.
 
+use super::cut::{after, before};
 use super::parse::ParseError;
 
 /// The number at the start of the text, without a sign, and how many bytes it takes.
@@ -10,21 +11,43 @@ pub(super) fn number_at(text: &str) -> Result<(f64, usize), ParseError> {
         return Ok((value, length));
     }
     let run = run_length(text);
-    let exponent = exponent_length(&text[run..]);
+    let exponent = exponent_length(after(text, run));
     let length = run + exponent;
-    let has_no_decimals = exponent == 0 && !text[..run].contains(['.', ',']);
+    let has_no_decimals = exponent == 0 && !before(text, run).contains(['.', ',']);
     if !has_no_decimals {
-        return Ok((interpret(&text[..run], &text[run..length])?, length));
+        return Ok((interpret(before(text, run), before(after(text, run), exponent))?, length));
     }
     if let Some((fraction, length)) = fraction_at(text) {
         return Ok((finite(fraction)?, length));
     }
-    let whole = interpret(&text[..run], "")?;
-    match mixed_at(&text[run..]) {
+    let whole = interpret(before(text, run), "")?;
+    match mixed_at(after(text, run)) {
         Some((fraction, more)) => Ok((finite(whole + fraction)?, run + more)),
         None => Ok((whole, run)),
     }
 }
+
+/// The value of digits with at most one point and nothing else, which most texts are: the same as by the whole grammar,
+/// sooner.
+pub(super) fn plain(text: &str) -> Option<f64> {
+    let (mut digits, mut decimals, mut has_point) = (0_u64, 0, false);
+    if text.len() > MOST_PLAIN {
+        return None;
+    }
+    for byte in text.bytes() {
+        match byte {
+            b'0'..=b'9' => digits = digits * 10 + u64::from(byte - b'0'),
+            b'.' if !has_point => has_point = true,
+            _ => return None,
+        }
+        decimals += i32::from(has_point && byte != b'.');
+    }
+    let has_digits = text.len() > usize::from(has_point);
+    has_digits.then(|| times_power_of_ten(digits as f64, -decimals))
+}
+
+/// So many digits fit, whatever they are.
+const MOST_PLAIN: usize = 18;
 
 /// Whether a number may begin with this.
 pub(super) fn starts_number(letter: char) -> bool {
@@ -56,11 +79,11 @@ fn vulgar_at(text: &str) -> Option<(f64, usize)> {
 fn run_length(text: &str) -> usize {
     let mut has_decimals = false;
     for (place, letter) in text.char_indices() {
-        let after = &text[place + letter.len_utf8()..];
+        let rest = after(text, place + letter.len_utf8());
         match letter {
             '0'..='9' => {}
             '.' | ',' => has_decimals = true,
-            _ if parts_thousands(letter) && place > 0 && !has_decimals && begins_with_three_digits(after) => {}
+            _ if parts_thousands(letter) && place > 0 && !has_decimals && begins_with_three_digits(rest) => {}
             _ => return place,
         }
     }
@@ -74,7 +97,7 @@ fn parts_thousands(letter: char) -> bool {
 
 /// Three digits, no fourth, and not the top of a fraction.
 fn begins_with_three_digits(text: &str) -> bool {
-    digits_length(text) == 3 && !text[3..].starts_with(['/', '⁄'])
+    digits_length(text) == 3 && !after(text, 3).starts_with(['/', '⁄'])
 }
 
 fn digits_length(text: &str) -> usize {
@@ -83,10 +106,10 @@ fn digits_length(text: &str) -> usize {
 
 /// Bytes of `e3`, `E-3` …; 0 when there is none.
 fn exponent_length(text: &str) -> usize {
-    let Some(after) = text.strip_prefix(['e', 'E']) else {
+    let Some(power) = text.strip_prefix(['e', 'E']) else {
         return 0;
     };
-    let digits = after.strip_prefix(['+', '-', '−']).unwrap_or(after);
+    let digits = power.strip_prefix(['+', '-', '−']).unwrap_or(power);
     match digits_length(digits) {
         0 => 0,
         length => text.len() - digits.len() + length,
@@ -96,22 +119,20 @@ fn exponent_length(text: &str) -> usize {
 /// What the points and commas of a run mean.
 fn interpret(run: &str, exponent: &str) -> Result<f64, ParseError> {
     let (points, commas) = (count(run, b'.'), count(run, b','));
-    let last = run.rfind(['.', ',']).map(|place| (place, &run[place..=place]));
-    let decimal_place = match last {
-        Some((place, mark)) if run.matches(mark).count() == 1 => Some(place),
-        Some(_) if points > 0 && commas > 0 => return Err(ParseError::NotANumber),
-        _ => None,
-    };
-    let (whole, decimals) = match decimal_place {
-        Some(place) => (&run[..place], &run[place + 1..]),
+    let last = run.rfind(['.', ',']);
+    let is_alone = |place: &usize| if after(run, *place).starts_with('.') { points == 1 } else { commas == 1 };
+    let (whole, decimals) = match last.filter(is_alone) {
+        Some(place) => (before(run, place), after(run, place + 1)),
+        None if points > 0 && commas > 0 => return Err(ParseError::NotANumber),
         None => (run, ""),
     };
     if points == 0 && commas == 1 && decimals.len() == 3 && is_first_group(whole) {
         let decimal = value(whole, decimals, exponent)?;
-        let thousands = value(&[whole, decimals].concat(), "", exponent)?;
+        let thousands = value(run, "", exponent)?;
         return Err(ParseError::Ambiguous { decimal, thousands });
     }
-    value(&without_thousands(whole)?, decimals, exponent)
+    check_thousands(whole)?;
+    value(whole, decimals, exponent)
 }
 
 fn count(run: &str, mark: u8) -> usize {
@@ -123,22 +144,23 @@ fn is_first_group(text: &str) -> bool {
     (1..=3).contains(&text.len()) && digits_length(text) == text.len() && !text.starts_with('0')
 }
 
-/// The digits alone. An error unless one sort of mark parts groups of three.
-fn without_thousands(whole: &str) -> Result<String, ParseError> {
+/// An error unless the digits stand alone or one sort of mark parts groups of three.
+fn check_thousands(whole: &str) -> Result<(), ParseError> {
     let Some(mark) = whole.chars().find(|letter| !letter.is_ascii_digit()) else {
-        return Ok(whole.to_owned());
+        return Ok(());
     };
     let mut groups = whole.split(mark);
     let is_first_good = groups.next().is_some_and(is_first_group);
     let are_rest_good = groups.all(|group| group.len() == 3 && digits_length(group) == 3);
-    if is_first_good && are_rest_good { Ok(whole.replace(mark, "")) } else { Err(ParseError::NotANumber) }
+    if is_first_good && are_rest_good { Ok(()) } else { Err(ParseError::NotANumber) }
 }
 
+/// The digits of `whole`, whatever parts them, and those of `decimals`.
 fn value(whole: &str, decimals: &str, exponent: &str) -> Result<f64, ParseError> {
     if whole.is_empty() && decimals.is_empty() {
         return Err(ParseError::NotANumber);
     }
-    let digits = whole.bytes().chain(decimals.bytes());
+    let digits = whole.bytes().chain(decimals.bytes()).filter(u8::is_ascii_digit);
     finite(nearest(digits, power_of(exponent) - decimals.len() as i32))
 }
 
@@ -190,20 +212,41 @@ fn finite(value: f64) -> Result<f64, ParseError> {
 /// `1/2`, and how many bytes it takes.
 fn fraction_at(text: &str) -> Option<(f64, usize)> {
     let top = digits_length(text);
-    let after = text[top..].strip_prefix(['/', '⁄'])?;
-    let bottom = digits_length(after);
-    let length = text.len() - after.len() + bottom;
+    let under = after(text, top).strip_prefix(['/', '⁄'])?;
+    let bottom = digits_length(under);
+    let length = text.len() - under.len() + bottom;
     if top == 0 || bottom == 0 {
         return None;
     }
-    let value = nearest(text[..top].bytes(), 0) / nearest(after[..bottom].bytes(), 0);
+    let value = nearest(text.bytes().take(top), 0) / nearest(under.bytes().take(bottom), 0);
     Some((value, length))
 }
 
 /// The fraction after a whole number: `½`, ` ½`, ` 1/2`.
 fn mixed_at(text: &str) -> Option<(f64, usize)> {
-    let after = text.trim_start();
-    let space = text.len() - after.len();
-    let fraction = if space == 0 { None } else { fraction_at(after) };
-    vulgar_at(after).or(fraction).map(|(value, length)| (value, space + length))
+    let part = text.trim_start();
+    let space = text.len() - part.len();
+    let fraction = if space == 0 { None } else { fraction_at(part) };
+    vulgar_at(part).or(fraction).map(|(value, length)| (value, space + length))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{number_at, plain};
+
+    #[test]
+    fn a_plain_number_is_the_same_by_both_ways() {
+        for text in
+            ["0", "7", "12.5", "0.1", ".5", "5.", "00.70", "1.234", "148", "99999999999999999", "0.000000000000001"]
+        {
+            assert_eq!(plain(text).map(|value| (value, text.len())), number_at(text).ok(), "{text}");
+        }
+    }
+
+    #[test]
+    fn anything_else_is_left_to_the_grammar() {
+        for text in ["", ".", "1,5", "1.2.3", "-1", " 1", "1e3", "½", "1/2", "12345678901234567890"] {
+            assert_eq!(plain(text), None, "{text}");
+        }
+    }
 }

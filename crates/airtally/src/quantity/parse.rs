@@ -1,8 +1,8 @@
 //! Reading what people type: `30`, `12,5 L/s`, `12 ft 6 1/2 in`, `3.2 + 1.4`.
 
 use super::{
-    Kind, Measure, Unit,
-    number::{number_at, starts_number},
+    Kind, Measure, Unit, cut,
+    number::{number_at, plain, starts_number},
     spelling::unit_at,
     unit::convert_same_kind,
 };
@@ -69,6 +69,20 @@ pub enum ParseError {
 /// assert_eq!(length("1,234"), Err(ParseError::Ambiguous { decimal: 1.234, thousands: 1234.0 }));
 /// ```
 pub fn parse(text: &str, kind: Kind, default: Unit) -> Result<Measure, ParseError> {
+    let sum = match plain(text).filter(|_| default.kind() == kind) {
+        Some(value) => Measure::new(value, default),
+        None => written_out(text, kind, default)?,
+    };
+    if !sum.value().is_finite() {
+        return Err(ParseError::NotFinite);
+    }
+    if kind == Kind::Count && sum.value() != sum.value().trunc() {
+        return Err(ParseError::NotWhole);
+    }
+    Ok(sum)
+}
+
+fn written_out(text: &str, kind: Kind, default: Unit) -> Result<Measure, ParseError> {
     if text.chars().nth(LONGEST_TEXT).is_some() {
         return Err(ParseError::TooLong);
     }
@@ -78,14 +92,7 @@ pub fn parse(text: &str, kind: Kind, default: Unit) -> Result<Measure, ParseErro
     if default.kind() != kind {
         return Err(ParseError::WrongKind { unit: default });
     }
-    let sum = sum(&mut Reader { text, at: 0, kind }, default)?;
-    if !sum.value().is_finite() {
-        return Err(ParseError::NotFinite);
-    }
-    if kind == Kind::Count && sum.value() != sum.value().trunc() {
-        return Err(ParseError::NotWhole);
-    }
-    Ok(sum)
+    sum(&mut Reader { text, at: 0, kind }, default)
 }
 
 /// One term, or several with a plus between them.
@@ -178,7 +185,7 @@ struct Reader<'a> {
 
 impl<'a> Reader<'a> {
     fn rest(&mut self) -> &'a str {
-        let rest = self.text[self.at..].trim_start();
+        let rest = cut::after(self.text, self.at).trim_start();
         self.at = self.text.len() - rest.len();
         rest
     }
@@ -230,7 +237,7 @@ impl<'a> Reader<'a> {
     fn is_at_smaller_part(&mut self, larger: Unit) -> bool {
         let rest = self.rest();
         let has_hyphen = larger == Unit::Foot && rest.starts_with('-');
-        let is_number = rest[usize::from(has_hyphen)..].starts_with(starts_number);
+        let is_number = cut::after(rest, usize::from(has_hyphen)).starts_with(starts_number);
         self.at += usize::from(has_hyphen && is_number);
         is_number
     }

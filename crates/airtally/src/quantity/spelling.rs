@@ -42,8 +42,8 @@ fn skip_gap(text: &str) -> &str {
 }
 
 fn strip_letter(text: &str, expected: char) -> Option<&str> {
-    let letter = text.chars().next()?;
-    (plain(letter) == expected).then(|| &text[letter.len_utf8()..])
+    let mut letters = text.chars();
+    (plain(letters.next()?) == expected).then(|| letters.as_str())
 }
 
 /// The letter as the spellings have it: small, with plain powers and quote marks.

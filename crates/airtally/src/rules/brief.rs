@@ -28,7 +28,7 @@ impl<'a> Brief<'a> {
     /// An empty demand.
     pub fn new(facts: &'a Facts, givens: &'a Givens, working: &'a mut Working, issues: &'a mut Vec<Issue>) -> Self {
         let demand = Demand {
-            requirements: Vec::new(),
+            requirements: Vec::with_capacity(2 * facts.rooms.len()),
             alternatives: Vec::new(),
             supply: Vec::new(),
             supply_source: &PRACTICE,

@@ -145,7 +145,7 @@ impl Demand {
 
     /// The largest flow stated for each room and direction at any of the levels.
     pub fn minimums(&self, air: Air, levels: &[Level]) -> ByRoom<Flow> {
-        let mut minimums = ByRoom::new();
+        let mut minimums = ByRoom::with_space_for(self.requirements.len());
         for asked in self.requirements.iter().filter(|asked| levels.contains(&asked.level)) {
             if let Scope::Room(room, side) = asked.scope
                 && side == air
