@@ -4,7 +4,7 @@ use crate::context::{Hands, Page, Same, View};
 use crate::desk::{Desk, MAIN, Stage};
 use crate::frame::dock::dock;
 use crate::frame::top::{State, top};
-use crate::hooks::{kept, use_address, use_aim, use_hush, use_keeping, use_look, use_title, use_wide};
+use crate::hooks::{kept, use_address, use_aim, use_book, use_hush, use_keeping, use_look, use_title, use_wide};
 use crate::platform::page;
 use crate::sheet::{sheet, use_dialog};
 use crate::stages::{air::air, house::house, steps::steps, tubes::tubes};
@@ -35,6 +35,7 @@ pub fn App() -> Html {
     use_hush(desk.said.clone(), &view.hands);
     use_dialog(&dialog, desk.sheet.last().copied(), view.wide);
     use_aim(desk.aim.clone());
+    use_book(&desk.book, &view.hands);
 
     let beside = view.wide && !desk.sheet.is_empty();
     let state = State { look, can_undo: document.can_undo(), can_redo: document.can_redo() };

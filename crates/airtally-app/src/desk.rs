@@ -6,6 +6,7 @@ use airtally::issue::Place;
 use airtally::quantity::Unit;
 use airtally::rules::Level;
 use airtally::working::Address;
+use airtally_words::step::StepBook;
 use std::rc::Rc;
 use yew::{AttrValue, Reducible};
 
@@ -64,6 +65,27 @@ pub struct Said {
     pub undo: bool,
 }
 
+/// The book of the steps: loaded after the first paint.
+#[derive(Clone, Debug)]
+pub enum Book {
+    /// Being loaded.
+    OnItsWay,
+    /// It could not be loaded.
+    Missing,
+    /// Here it is.
+    Open(Rc<StepBook>),
+}
+
+impl PartialEq for Book {
+    fn eq(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::Open(one), Self::Open(other)) => Rc::ptr_eq(one, other),
+            (Self::OnItsWay, Self::OnItsWay) | (Self::Missing, Self::Missing) => true,
+            _ => false,
+        }
+    }
+}
+
 /// Where the focus goes next. The count tells two wishes for the same place apart.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Aim {
@@ -91,6 +113,8 @@ pub struct Desk {
     pub said: Option<Said>,
     /// Where the focus goes.
     pub aim: Aim,
+    /// The sentences of the steps, and how far they have come.
+    pub book: Book,
     /// Units taken for fields that are still empty.
     units: Vec<(Field, Unit)>,
 }
@@ -125,6 +149,8 @@ pub enum Move {
     Aim(String),
     /// A unit taken for a field.
     Unit(Field, Unit),
+    /// The book of the steps has come, or has not.
+    Book(Book),
 }
 
 impl Desk {
@@ -139,6 +165,7 @@ impl Desk {
             menu: false,
             said,
             aim: Aim::default(),
+            book: Book::OnItsWay,
             units: Vec::new(),
         }
     }
@@ -202,6 +229,7 @@ impl Reducible for Desk {
             Move::Hush => next.said = None,
             Move::Visit(place) => next.visit(place),
             Move::Aim(at) => next.aim(at),
+            Move::Book(book) => next.book = book,
             Move::Unit(field, unit) => {
                 next.units.retain(|(own, _)| *own != field);
                 next.units.push((field, unit));

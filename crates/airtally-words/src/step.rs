@@ -1,19 +1,16 @@
 //! The checklist in sentences.
 
-mod caution;
-mod done;
-mod rule;
-mod title;
+mod book;
+mod fill;
+mod sentence;
 
 #[cfg(test)]
 mod tests;
 
-pub use caution::caution;
-pub use rule::rule;
-pub use title::{marks, title};
+pub use book::StepBook;
+pub use sentence::marks;
 
-use airtally::house::House;
-use airtally::steps::{NumberName, Phase, Status, Step};
+use airtally::steps::{NumberName, Phase};
 
 /// A phase of the work.
 pub const fn phase(phase: Phase) -> &'static str {
@@ -32,14 +29,6 @@ pub const fn phase(phase: Phase) -> &'static str {
         Phase::Power => "Power",
         Phase::Measure => "Measure",
         Phase::HandOver => "Hand over",
-    }
-}
-
-/// What keeps a step locked; `None` when nothing does.
-pub fn lock(step: &Step, house: &House) -> Option<String> {
-    match step.status {
-        Status::LockedBy(key) => Some(format!("Locked until {}.", done::done(key, house))),
-        Status::Done | Status::Open => None,
     }
 }
 

@@ -3,7 +3,7 @@
 //!
 //! Trunk would name files before the wasm is made smaller, so naming is done here and nowhere else.
 
-use crate::{Outcome, files, node, run};
+use crate::{Outcome, files, imports, node, run};
 use std::env;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -11,6 +11,8 @@ use std::process::Command;
 const WASM: &str = "airtally-app_bg.wasm";
 const SCRIPT: &str = "airtally-app.js";
 const PAGE: &str = "index.html";
+/// The sentences of the steps, loaded after the first paint.
+const BOOK: &str = "steps.txt";
 /// Never renamed: old copies of the page must find it.
 const LOADER: &str = "start.js";
 
@@ -32,13 +34,18 @@ pub fn hook() -> Outcome {
 fn finish(folder: &Path) -> Outcome {
     make_smaller(&folder.join(WASM))?;
     make_script_smaller(&folder.join(SCRIPT))?;
+    shorten_imports(&folder.join(WASM), &folder.join(SCRIPT))?;
     let page = join_styles(folder, &files::text(&folder.join(PAGE))?)?;
     let page = without_remarks(&with_policy(&page)?);
     let wasm = name_by_content(folder, WASM)?;
     replace_in(&folder.join(SCRIPT), WASM, &wasm)?;
     let script = name_by_content(folder, SCRIPT)?;
     replace_in(&folder.join(LOADER), SCRIPT, &script)?;
-    files::write(&folder.join(PAGE), page.replace(WASM, &wasm).replace(SCRIPT, &script))
+    let book = name_by_content(folder, BOOK)?;
+    if !page.contains(BOOK) {
+        return Err(format!("{PAGE} does not name {BOOK}: the release would load no steps."));
+    }
+    files::write(&folder.join(PAGE), page.replace(WASM, &wasm).replace(SCRIPT, &script).replace(BOOK, &book))
 }
 
 fn make_smaller(wasm: &Path) -> Outcome {
@@ -53,6 +60,12 @@ fn make_script_smaller(script: &Path) -> Outcome {
     let mut command = Command::new("node");
     command.arg(tool).arg(script).args(["--module", "--compress", "passes=2", "--mangle", "--output"]).arg(script);
     run::answer(&mut command).map(drop)
+}
+
+fn shorten_imports(wasm: &Path, script: &Path) -> Outcome {
+    let (program, text) = imports::shorten(&files::bytes(wasm)?, &files::text(script)?)?;
+    files::write(wasm, program)?;
+    files::write(script, text)
 }
 
 /// Puts all style sheets of the page into one file, in their order, and links that one.

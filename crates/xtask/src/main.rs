@@ -7,6 +7,7 @@ mod browser;
 mod dist;
 mod files;
 mod finish;
+mod imports;
 mod install;
 mod journeys;
 mod node;

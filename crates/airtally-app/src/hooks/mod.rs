@@ -2,6 +2,7 @@
 
 mod address;
 mod aim;
+mod book;
 mod hush;
 mod keep;
 mod look;
@@ -9,6 +10,7 @@ mod wide;
 
 pub use address::{use_address, use_title};
 pub use aim::use_aim;
+pub use book::use_book;
 pub use hush::use_hush;
 pub use keep::{kept, use_keeping};
 pub use look::{Look, use_look};

@@ -1,8 +1,9 @@
 //! The window and its document: elements by id, focus, address, look, print.
 
 use gloo::utils::{document, document_element, window};
+use js_sys::futures::JsFuture;
 use wasm_bindgen::JsCast;
-use web_sys::{Element, HtmlElement, ScrollToOptions};
+use web_sys::{Element, HtmlElement, Response, ScrollToOptions};
 
 /// The element with this id.
 pub fn element(id: &str) -> Option<Element> {
@@ -58,6 +59,17 @@ pub fn set_look(look: Option<&str>) {
         None => root.remove_attribute("data-look"),
     };
     done.ok();
+}
+
+/// The attribute of the page that names the book of the steps.
+pub const BOOK: &str = "data-book";
+
+/// The text of a file that an attribute of the page names; `None` when it does not come.
+pub async fn load(attribute: &str) -> Option<String> {
+    let name = element("page")?.get_attribute(attribute)?;
+    let answer: Response = JsFuture::from(window().fetch_with_str(&name)).await.ok()?.dyn_into().ok()?;
+    let text = if answer.ok() { answer.text().ok()? } else { return None };
+    JsFuture::from(text).await.ok()?.as_string()
 }
 
 /// Asks the browser to print.

@@ -20,3 +20,10 @@ pub fn steps_done(done: u32, all: u32) -> String {
 pub fn of(done: u32, all: u32) -> String {
     [&done.to_string(), " of ", &all.to_string()].concat()
 }
+
+/// While the sentences are being loaded.
+pub const BOOK_COMES: &str = "The steps are on their way…";
+/// When they could not be loaded.
+pub const BOOK_MISSING: &str = "The sentences of the steps could not be loaded. They need the network once.";
+/// To load them again.
+pub const TRY_AGAIN: &str = "Try again";

@@ -1,7 +1,7 @@
 use super::*;
 use crate::{demo, prose};
 use airtally::edit::Edit;
-use airtally::house::{Display, RoomKind};
+use airtally::house::{Display, House, RoomKind};
 use airtally::report::Report;
 use airtally::rules::{Air, RuleSet};
 use airtally::steps::{StepKey, StepRule};
@@ -9,7 +9,7 @@ use airtally::steps::{StepKey, StepRule};
 fn sentence(house: &House, key: StepKey) -> String {
     let report = Report::of(house.clone());
     let step = report.steps().iter().find(|step| step.key == key).unwrap().clone();
-    title(&step, house, house.choices.display).replace('\u{a0}', " ")
+    StepBook::english().title(&step, house, house.choices.display).replace('\u{a0}', " ")
 }
 
 fn room(house: &House, kind: RoomKind) -> airtally::house::RoomId {
@@ -18,6 +18,7 @@ fn room(house: &House, kind: RoomKind) -> airtally::house::RoomId {
 
 #[test]
 fn every_step_has_a_title_a_rule_and_perhaps_a_caution() {
+    let book = StepBook::english();
     for demo in &demo::DEMOS {
         for rules in RuleSet::ALL {
             for display in Display::ALL {
@@ -25,22 +26,19 @@ fn every_step_has_a_title_a_rule_and_perhaps_a_caution() {
                 house.choices.rules = rules;
                 house.choices.display = display;
                 for step in Report::of(house.clone()).steps() {
-                    let text = title(step, &house, display);
+                    let text = book.title(step, &house, display);
                     prose::is_label(&text);
                     assert!(!text.contains(crate::format::DASH), "{text}");
-                    if let Some(lock) = lock(step, &house) {
+                    if let Some(lock) = book.lock(step, &house) {
                         prose::is_sentence(&lock);
                     }
                 }
             }
         }
     }
-    for (at, (rule, text)) in super::rule::RULES.iter().enumerate() {
-        assert_eq!(*rule as usize, at);
-        prose::is_sentence(text);
-    }
     for rule in StepRule::ALL {
-        if let Some(text) = caution(rule) {
+        prose::is_sentence(book.rule(rule));
+        if let Some(text) = book.caution(rule) {
             prose::is_sentence(text);
         }
     }
@@ -49,8 +47,9 @@ fn every_step_has_a_title_a_rule_and_perhaps_a_caution() {
 #[test]
 fn every_rule_appears_with_a_title_of_its_own() {
     let house = Edit::AddRoom(RoomKind::Garage).apply(&demo::larkfield());
-    let report = Report::of(house.clone());
-    let mut titles: Vec<String> = report.steps().iter().map(|step| title(step, &house, Display::CubicMetres)).collect();
+    let (book, report) = (StepBook::english(), Report::of(house.clone()));
+    let mut titles: Vec<String> =
+        report.steps().iter().map(|step| book.title(step, &house, Display::CubicMetres)).collect();
     assert!(StepRule::ALL.iter().all(|rule| report.steps().iter().any(|step| step.key.rule == *rule)));
     let all = titles.len();
     titles.sort_unstable();
@@ -81,14 +80,14 @@ fn a_lock_says_what_must_be_done_first() {
     let report = Report::of(demo::larkfield());
     let lock_of = |rule| {
         let step = report.steps().iter().find(|step| step.key.rule == rule).unwrap();
-        lock(step, report.house())
+        StepBook::english().lock(step, report.house())
     };
     assert_eq!(lock_of(StepRule::AskOpenFlues), None);
     let said = lock_of(StepRule::DrillCores);
     assert_eq!(said.as_deref(), Some("Locked until you know what burns fuel in the house."));
 }
 
-/// Product requirements, section 7: cautions stand where the danger is.
+/// The dangers of this work, one word for each.
 #[test]
 fn cautions_stand_where_the_danger_is() {
     let dangers = [
@@ -107,6 +106,16 @@ fn cautions_stand_where_the_danger_is() {
         (StepRule::TestSpillage, "certified"),
     ];
     for (rule, word) in dangers {
-        assert!(caution(rule).is_some_and(|text| text.contains(word)), "{}: {word}", rule.id());
+        assert!(StepBook::english().caution(rule).is_some_and(|text| text.contains(word)), "{}: {word}", rule.id());
+    }
+}
+
+#[test]
+fn the_book_has_a_chapter_for_every_step_and_no_other() {
+    let text = include_str!("../../text/steps.txt");
+    let heads: Vec<&str> = text.lines().filter_map(|line| line.strip_prefix("= ")).collect();
+    assert_eq!(heads, StepRule::ALL.map(StepRule::id));
+    for line in text.lines().filter(|line| !line.is_empty()) {
+        assert!(["# ", "#", "= ", "- ", ": ", "! ", "> "].iter().any(|mark| line.starts_with(mark)), "{line}");
     }
 }

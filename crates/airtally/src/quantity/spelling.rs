@@ -43,7 +43,7 @@ fn skip_gap(text: &str) -> &str {
 
 fn strip_letter(text: &str, expected: char) -> Option<&str> {
     let mut letters = text.chars();
-    (plain(letters.next()?) == expected).then(|| letters.as_str())
+    (plain(letters.next()?) == expected).then_some(letters.as_str())
 }
 
 /// The letter as the spellings have it: small, with plain powers and quote marks.

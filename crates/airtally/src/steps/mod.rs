@@ -17,6 +17,7 @@ mod tests;
 
 pub use crate::id::{Phase, StepKey, StepRule, Waits};
 pub use list::{Parts, list};
+pub use place::Home;
 pub use sums::{
     bend_radius, grille_area, joist_depth, main_speed, part_of_flow, trap_drop, trap_seal, unit_maximum, wall_core,
 };

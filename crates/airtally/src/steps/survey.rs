@@ -96,7 +96,10 @@ fn list_crossings(making: &mut Making) {
         Home::England => &FIRE_ENGLAND,
         Home::Germany | Home::Canada | Home::Elsewhere => &PRACTICE,
     };
-    let numbers = [making.count(N::Count, walls), making.count(N::Count, floors.unsigned_abs() as usize)];
+    let mut numbers = vec![making.count(N::Count, walls)];
+    if floors > 0 {
+        numbers.push(making.count(N::Count, floors.unsigned_abs() as usize));
+    }
     making.step(R::ListCrossings, source, numbers);
 }
 

@@ -4,10 +4,12 @@ mod step;
 
 use super::air::nothing_yet;
 use crate::context::{Page, View};
-use crate::ui::el::{el, els, nothing, tag, text};
+use crate::desk::{Book, Move};
+use crate::ui::el::{button, el, els, nothing, tag, text};
 use crate::ui::tally::tally;
 use airtally::steps::{Phase, Status, Step};
-use airtally_words::{page as say, step as words};
+use airtally_words::page as say;
+use airtally_words::step::{StepBook, phase as phase_name};
 use yew::prelude::*;
 
 /// The screen.
@@ -17,13 +19,29 @@ pub fn steps(view: &View) -> Html {
     if steps.is_empty() || page.house.rooms.is_empty() {
         return nothing_yet(say::ASK_STEPS);
     }
+    let book = match &view.desk.book {
+        Book::Open(book) => book,
+        Book::OnItsWay => return without_book(say::BOOK_COMES, nothing()),
+        Book::Missing => return without_book(say::BOOK_MISSING, again(view)),
+    };
     let phases = phases(steps);
     let (left, right) = phases.split_at(phases.len().div_ceil(2));
     let leaf = |phases: &[(Phase, Vec<&Step>)]| -> Html {
-        phases.iter().map(|(phase, steps)| section(view, *phase, steps)).collect()
+        phases.iter().map(|(phase, steps)| section(view, book, *phase, steps)).collect()
     };
-    let left = el("div", "leaf", [answer(page, steps), leaf(left)]);
+    let left = el("div", "leaf", [answer(page, book, steps), leaf(left)]);
     el("div", "spread", [left, el("div", "leaf", [leaf(right)])])
+}
+
+/// The question, and where the sentences are.
+fn without_book(where_it_is: &'static str, way_on: Html) -> Html {
+    let head = [el("h1", "", [text(say::ASK_STEPS)]), el("p", "", [text(where_it_is)]), way_on];
+    el("div", "spread", [el("div", "leaf", [el("header", "answer", head)])])
+}
+
+fn again(view: &View) -> Html {
+    let pressed = view.hands.doing(|hands| hands.make(Move::Book(Book::OnItsWay)));
+    button("button-main", pressed).around([text(say::TRY_AGAIN)])
 }
 
 /// The phases there are, each with its steps, in working order.
@@ -43,12 +61,12 @@ fn done_of<'a>(steps: impl Iterator<Item = &'a Step>) -> u32 {
     steps.filter(|step| step.status == Status::Done).count() as u32
 }
 
-fn answer(page: &Page, steps: &[Step]) -> Html {
+fn answer(page: &Page, book: &StepBook, steps: &[Step]) -> Html {
     let (done, all) = (done_of(steps.iter()), steps.len() as u32);
     let next = steps.iter().find(|step| step.status == Status::Open);
     let next = match next {
         Some(next) => {
-            let link = step::link(&next.key, words::title(next, &page.house, page.display()));
+            let link = step::link(&next.key, book.title(next, &page.house, page.display()));
             el("p", "", [text(say::NEXT_STEP), text(" "), link])
         }
         None if done == all => el("p", "", [text(say::STEPS_FINISHED)]),
@@ -67,11 +85,11 @@ fn answer(page: &Page, steps: &[Step]) -> Html {
     )
 }
 
-fn section(view: &View, phase: Phase, steps: &[&Step]) -> Html {
+fn section(view: &View, book: &StepBook, phase: Phase, steps: &[&Step]) -> Html {
     let (done, all) = (done_of(steps.iter().copied()), steps.len() as u32);
     let count = el("span", "small soft", [text(say::of(done, all))]);
     let count = el("span", "tallied", [tally(done, all, say::steps_done(done, all)), count]);
-    let head = el("div", "phase-head", [el("h2", "", [text(words::phase(phase))]), count]);
-    let list = els("ol", "ledger steps", steps.iter().map(|step| step::item(view, step)));
+    let head = el("div", "phase-head", [el("h2", "", [text(phase_name(phase))]), count]);
+    let list = els("ol", "ledger steps", steps.iter().map(|step| step::item(view, book, step)));
     tag("section", "phase part").key(phase as usize).around([head, list])
 }

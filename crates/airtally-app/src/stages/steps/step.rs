@@ -12,16 +12,17 @@ use airtally::edit::Edit;
 use airtally::steps::{Number, Status, Step, StepKey};
 use airtally::working::Origin;
 use airtally_words::format::{self, Shown};
-use airtally_words::{page as say, step as words};
+use airtally_words::page as say;
+use airtally_words::step::{StepBook, number_name};
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 use yew::virtual_dom::ListenerKind;
 
 /// The row of a step.
-pub fn item(view: &View, step: &Step) -> Html {
+pub fn item(view: &View, book: &StepBook, step: &Step) -> Html {
     let page = &view.page;
     let id = heading_id(&step.key);
-    let title = words::title(step, &page.house, page.display());
+    let title = book.title(step, &page.house, page.display());
     let lock = |words: String| el("p", "step-lock", [icon(Icon::Lock), el("span", "", [text(words)])]);
     let numbers = match step.numbers.is_empty() {
         true => nothing(),
@@ -37,10 +38,10 @@ pub fn item(view: &View, step: &Step) -> Html {
         "step-body",
         [
             tag("h3", "step-do").attr("id", id.clone()).attr("tabindex", "-1").around([text(title)]),
-            maybe(words::lock(step, &page.house).map(lock)),
+            maybe(book.lock(step, &page.house).map(lock)),
             numbers,
-            el("p", "step-rule", [text(words::rule(step.key.rule))]),
-            maybe(words::caution(step.key.rule).map(caution)),
+            el("p", "step-rule", [text(book.rule(step.key.rule).to_owned())]),
+            maybe(book.caution(step.key.rule).map(|words| caution(words.to_owned()))),
             source_line(step.source),
         ],
     );
@@ -63,7 +64,7 @@ fn tick(view: &View, step: &Step, heading: String) -> Html {
 }
 
 fn number(view: &View, number: &Number) -> Html {
-    let name = words::number_name(number.name);
+    let name = number_name(number.name);
     el("p", "step-number", [value(view, number, name), el("span", "soft", [text(name)])])
 }
 

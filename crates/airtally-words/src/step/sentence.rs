@@ -1,0 +1,107 @@
+//! The sentences of one step of one house.
+
+use super::StepBook;
+use super::fill::{Slot, fill};
+use crate::{format, label, room};
+use airtally::house::{Display, House};
+use airtally::quantity::{Unit, convert};
+use airtally::rules::Air;
+use airtally::steps::{Home, Number, NumberName, Status, Step, StepKey};
+
+impl StepBook {
+    /// What to do, with this house's numbers worked in.
+    ///
+    /// ```
+    /// use airtally::{report::Report, steps::StepRule};
+    /// use airtally_words::{demo, step::StepBook};
+    /// let report = Report::of(demo::larkfield());
+    /// let step = report.steps().iter().find(|step| step.key.rule == StepRule::DrillCores).unwrap();
+    /// let text = StepBook::english().title(step, report.house(), report.house().choices.display);
+    /// assert_eq!(text, "Drill 2 cores of 230\u{a0}mm, falling 2\u{a0}% outward");
+    /// ```
+    pub fn title(&self, step: &Step, house: &House, display: Display) -> String {
+        let here = Home::of(house.choices.rules);
+        let lines = self.lines(step.key.rule, '-').filter_map(|line| at_home(line, here));
+        let filling = |slot: Slot| place(step, slot, display).or_else(|| common(&step.key, house, slot));
+        lines.map(|line| fill(line, &filling)).find_map(|text| text).unwrap_or_default()
+    }
+
+    /// What keeps a step locked; `None` when nothing does.
+    pub fn lock(&self, step: &Step, house: &House) -> Option<String> {
+        let Status::LockedBy(key) = step.status else { return None };
+        let done = fill(self.lines(key.rule, '>').next()?, &|slot| common(&key, house, slot))?;
+        Some(["Locked until ", &done, "."].concat())
+    }
+}
+
+/// The line without its `@place`; `None` when it is for another place.
+fn at_home(line: &str, here: Home) -> Option<&str> {
+    match line.strip_prefix('@') {
+        Some(line) => line.split_once(' ').filter(|(place, _)| *place == here.id()).map(|(_, line)| line),
+        None => Some(line),
+    }
+}
+
+/// A number of the step, the things it counts, or its marks.
+fn place(step: &Step, slot: Slot, display: Display) -> Option<String> {
+    if slot.name == "marks" {
+        let (air, run) = step.mark?;
+        let tubes = step.numbers.first()?.value?;
+        return Some(marks(air, run, tubes as u32));
+    }
+    let at = slot.name.bytes().next().filter(u8::is_ascii_digit)?;
+    let number = step.numbers.get(usize::from(at - b'0'))?;
+    let value = number.value?;
+    let form = slot.form((value - 1.0).abs() < f64::EPSILON);
+    match (slot.silent, slot.forms) {
+        (true, _) => Some(form.to_owned()),
+        (false, Some(_)) => Some([&format::number(value, 0), " ", form].concat()),
+        (false, None) => Some(shown(number, value, display)),
+    }
+}
+
+/// The room, or a form by the side it is on.
+fn common(key: &StepKey, house: &House, slot: Slot) -> Option<String> {
+    match slot.name {
+        "room" => key.room.map(|id| room::name(house, id)),
+        "air" => key.air.map(|air| slot.form(air == Air::Supply).to_owned()),
+        _ => None,
+    }
+}
+
+/// A number in the unit the page shows.
+fn shown(number: &Number, value: f64, display: Display) -> String {
+    let (value, unit) = match (number.unit, number.name) {
+        (Unit::Ratio, _) => (convert(value, Unit::Ratio, Unit::Percent).unwrap_or(value), Unit::Percent),
+        // At least so much: whole millimetres upward.
+        (unit, NumberName::TrapDrop | NumberName::JoistDepth) => (value.ceil(), unit),
+        (unit, _) => (value, unit),
+    };
+    format::in_display(value, unit, display).to_string()
+}
+
+/// The marks on the tubes of a run: `S1` alone, `S1a S1b` for several.
+///
+/// ```
+/// use airtally::rules::Air;
+/// use airtally_words::step::marks;
+/// assert_eq!(marks(Air::Supply, 1, 1), "S1");
+/// assert_eq!(marks(Air::Supply, 1, 2), "S1a S1b");
+/// assert_eq!(marks(Air::Extract, 3, 6), "E3a to E3f");
+/// ```
+pub fn marks(air: Air, run: u32, tubes: u32) -> String {
+    let run = [label::air_letter(air), &run.to_string()].concat();
+    let mark = |at: u32| match u8::try_from(at) {
+        Ok(small) if small < ALPHABET => [run.as_str(), char::from(b'a' + small).encode_utf8(&mut [0; 4])].concat(),
+        _ => [&run, "-", &at.saturating_add(1).to_string()].concat(),
+    };
+    match tubes {
+        0 | 1 => run,
+        2..=FEW => (0..tubes).map(mark).collect::<Vec<_>>().join(" "),
+        _ => [&mark(0), " to ", &mark(tubes - 1)].concat(),
+    }
+}
+
+const ALPHABET: u8 = 26;
+/// So many marks are listed one by one.
+const FEW: u32 = 4;
