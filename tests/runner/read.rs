@@ -10,6 +10,7 @@
 //! minimum/extract/kitchen/boost     the least it may be
 //! line/IrcTable  line/IrcTable/room the latest line of the working with this formula
 //! cites/IrcTable                    its source
+//! mark/IrcTable                     how sure that source is
 //! alternative/IrcEquation           another legal reading
 //! tubes/extract/kitchen  why/…  cut/…        a run
 //! speed/extract/kitchen/boost  limit/…       its speed and the largest allowed
@@ -54,6 +55,7 @@ pub fn read(built: &Built, path: &str) -> Found {
             let source = line.source;
             Found::Text(format!("{} {} {}", source.document, source.edition, source.clause))
         }),
+        ["mark", formula] => word(line(report, formula, None).map(|line| line.source.standing)),
         ["alternative", formula] => {
             let alternatives = report.demand().alternatives.iter();
             flow(alternatives.clone().find(|other| format!("{:?}", other.formula) == *formula).map(|other| other.flow))

@@ -59,14 +59,15 @@ impl Hands {
         Self { document, desk }
     }
 
-    /// Changes the document.
+    /// Changes the document. A remark with a way back goes away: its way would lead back from this change instead.
     pub fn act(&self, action: Action) {
         self.document.dispatch(action);
+        self.desk.dispatch(Move::Changed);
     }
 
     /// Makes one change to the document.
     pub fn edit(&self, edit: Edit) {
-        self.document.dispatch(Action::Edit(edit));
+        self.act(Action::Edit(edit));
     }
 
     /// Changes the desk.

@@ -143,6 +143,8 @@ pub enum Move {
     Say(Said),
     /// The remark put away.
     Hush,
+    /// The document changed: a remark with a way back is out of date.
+    Changed,
     /// To the place of an issue or of something typed.
     Visit(Place),
     /// The focus to an element.
@@ -227,6 +229,7 @@ impl Reducible for Desk {
             Move::Menu(open) => next.menu = open,
             Move::Say(said) => next.said = Some(said),
             Move::Hush => next.said = None,
+            Move::Changed => next.said = next.said.filter(|said| !said.undo),
             Move::Visit(place) => next.visit(place),
             Move::Aim(at) => next.aim(at),
             Move::Book(book) => next.book = book,

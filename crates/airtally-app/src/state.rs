@@ -82,5 +82,6 @@ mod tests {
     fn nothing_to_do_is_the_same_notebook() {
         let empty = Rc::new(Notebook::of(House::new()));
         assert!(Rc::ptr_eq(&empty.clone().reduce(Action::Undo), &empty));
+        assert!(Rc::ptr_eq(&empty.clone().reduce(Action::Load(House::new())), &empty));
     }
 }

@@ -71,7 +71,7 @@ pub fn write(house: &House) -> Result<String, Refusal> {
     Ok(text.into())
 }
 
-/// The house of a text.
+/// The house of somebody's text.
 ///
 /// # Errors
 /// A [`Refusal`] with its code, and where the text is wrong and why.
@@ -79,16 +79,25 @@ pub fn read(text: &str) -> Result<House, Refusal> {
     if text.len() > MOST_TEXT {
         return Err(Refusal::new(Code::TooLong, String::new()));
     }
-    let value = JSON::parse(text).map_err(|error| Refusal::new(Code::NotJson, words_of(&error)))?;
-    let house = values::tree(&value).and_then(save::open).map_err(|refusal| Refusal {
-        code: Code::NotAHouse,
-        path: refusal.path,
-        detail: refusal.why,
-    })?;
+    let house = read_kept(text)?;
     if house.rooms.len() > MOST_ROOMS {
         return Err(Refusal::new(Code::TooManyRooms, String::new()));
     }
     Ok(house)
+}
+
+/// The house of a text that this page has kept itself. The browser caps its size: a house that could be typed and kept
+/// must never be refused for being large.
+///
+/// # Errors
+/// A [`Refusal`] with its code, and where the text is wrong and why.
+pub fn read_kept(text: &str) -> Result<House, Refusal> {
+    let value = JSON::parse(text).map_err(|error| Refusal::new(Code::NotJson, words_of(&error)))?;
+    values::tree(&value).and_then(save::open).map_err(|refusal| Refusal {
+        code: Code::NotAHouse,
+        path: refusal.path,
+        detail: refusal.why,
+    })
 }
 
 /// The message of a JavaScript error.

@@ -1,4 +1,4 @@
-use super::{Code, MOST_TEXT, read, write};
+use super::{Code, MOST_TEXT, read, read_kept, write};
 use airtally::edit::Edit;
 use airtally::house::{Field, House, RoomField, RoomId, RoomKind};
 use airtally::quantity::Unit;
@@ -58,6 +58,14 @@ fn the_text_is_what_the_browser_writes() {
 fn a_very_long_text_is_not_even_parsed() {
     let refusal = read(&" ".repeat(MOST_TEXT + 1)).unwrap_err();
     assert_eq!(refusal.code, Code::TooLong);
+}
+
+#[wasm_bindgen_test]
+fn what_was_kept_is_never_too_large_to_come_back() {
+    let house = Edit::Set(Field::HouseName, "x".repeat(MOST_TEXT), Unit::Ratio).apply(&House::new());
+    let text = write(&house).unwrap();
+    assert_eq!(read(&text).unwrap_err().code, Code::TooLong);
+    assert_eq!(read_kept(&text), Ok(house));
 }
 
 #[wasm_bindgen_test]

@@ -126,10 +126,10 @@ pub const fn why(why: Why) -> &'static str {
 pub const fn asks(asks: Asks) -> &'static str {
     match asks {
         Asks::WholeDwelling => "The whole dwelling",
-        Asks::SupplyRooms => "The supply rooms together",
-        Asks::ExtractRooms => "The extract rooms together",
+        Asks::SupplyRooms => "The sum of the supply rooms",
+        Asks::ExtractRooms => "The sum of the extract rooms",
         Asks::ShareOfNormal => "A share of normal",
-        Asks::LowerLevel => "Not less than the level below",
+        Asks::LowerLevel => "The level below",
     }
 }
 

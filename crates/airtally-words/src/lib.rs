@@ -11,6 +11,7 @@ pub mod given;
 pub mod issue;
 pub mod label;
 pub mod page;
+pub mod reading;
 pub mod room;
 pub mod standing;
 pub mod step;

@@ -157,8 +157,11 @@ impl History {
         self.future.clear();
     }
 
-    /// Puts a whole house in place of this one; can be undone.
+    /// Puts a whole house in place of this one; can be undone. The same house again is no change.
     pub fn replace(&mut self, house: House) {
+        if house == *self.now {
+            return;
+        }
         self.past.push((Rc::clone(&self.now), None));
         self.now = Rc::new(house);
         self.future.clear();

@@ -32,6 +32,11 @@ export default async function ({ person, page }) {
   await inRoom(person).getByRole("button", { name: /1\.234/ }).click();
   assert.equal(await area.inputValue(), "1.234");
 
+  // The unit stays: 1 234 ft² must never become 1 234 m².
+  await area.fill("1,234 sq ft");
+  await inRoom(person).getByRole("button", { name: "I mean 1234 sq ft" }).click();
+  assert.equal(await area.inputValue(), "1234 sq ft");
+
   await area.fill("10 furlongs");
   await person.reloads();
   await goTo(person, "House");

@@ -27,6 +27,15 @@ export default async function ({ person, page }) {
   await person.presses("Remove room", inRoom(person));
   await page.locator(".toast").getByRole("button", { name: "Undo" }).click();
   await person.sees("Sewing room");
+
+  // The way back leads back from the removal only: after another change it is gone.
+  await openRoom(person, "Sewing room");
+  await person.presses("Remove room", inRoom(person));
+  await person.types("Name of the house", "Larkfield again");
+  assert.equal(await page.locator(".toast").count(), 0, "the way back of an older change");
+  await person.presses("Undo");
+  await person.presses("Undo");
+  await person.sees("Sewing room");
   await goTo(person, "Steps");
   assert.equal(await done(), 2, "ticks are there after edits");
 }

@@ -25,22 +25,25 @@ pub struct Kept {
     pub house: House,
     /// What a person must know about it.
     pub said: Option<Said>,
+    /// A text that could not be read still stands there, since there was no room to put it aside: nothing may be kept.
+    pub stuck: bool,
 }
 
 /// Reads what is kept. A text that cannot be read is moved aside, never overwritten, and reported.
 pub fn kept() -> Kept {
-    let Some(text) = storage::read(KEY) else { return Kept { house: House::new(), said: None } };
-    match airtally_door::read(&text) {
-        Ok(house) => Kept { house, said: None },
-        Err(refusal) => {
-            let aside = [ASIDE, &clock::now()].concat();
-            if storage::write(&aside, &text) {
-                storage::forget(KEY);
-            }
-            let words = say::put_aside(&aside, &refusal.path, &refusal.detail).into();
-            Kept { house: House::new(), said: Some(Said { words, undo: false }) }
-        }
+    let fresh = |said, stuck| Kept { house: House::new(), said, stuck };
+    let Some(text) = storage::read(KEY) else { return fresh(None, false) };
+    let refusal = match airtally_door::read_kept(&text) {
+        Ok(house) => return Kept { house, said: None, stuck: false },
+        Err(refusal) => refusal,
+    };
+    let aside = [ASIDE, &clock::now()].concat();
+    let moved = storage::write(&aside, &text);
+    if moved {
+        storage::forget(KEY);
     }
+    let words = say::put_aside(moved.then_some(aside.as_str()), &refusal.path, &refusal.detail).into();
+    fresh(Some(Said { words, undo: false }), !moved)
 }
 
 #[derive(Default)]
@@ -50,9 +53,9 @@ struct Keeper {
     failed: bool,
 }
 
-/// Keeps every version of the house, and takes over what another tab has kept.
+/// Keeps every version of the house, unless keeping is `stuck`, and takes over what another tab has kept.
 #[hook]
-pub fn use_keeping(house: Rc<House>, hands: &Hands) {
+pub fn use_keeping(house: Rc<House>, stuck: bool, hands: &Hands) {
     let keeper = use_mut_ref(Keeper::default);
     let first = use_mut_ref(|| true);
     use_effect_with(hands.clone(), {
@@ -71,7 +74,7 @@ pub fn use_keeping(house: Rc<House>, hands: &Hands) {
         }
     });
     use_effect_with((Same(house), hands.clone()), move |(house, hands)| {
-        if !first.replace(false) {
+        if !first.replace(false) && !stuck {
             wait(&keeper, house, hands);
         }
     });
@@ -100,7 +103,7 @@ fn keep(keeper: &RefCell<Keeper>, hands: &Hands) {
 /// Another tab kept a house: show that one here, so that the older tab never writes over the newer. Can be undone.
 fn take_over(hands: Hands) -> EventListener {
     EventListener::new(&window(), "storage", move |_| {
-        let newer = storage::read(KEY).and_then(|text| airtally_door::read(&text).ok());
+        let newer = storage::read(KEY).and_then(|text| airtally_door::read_kept(&text).ok());
         if let Some(house) = newer {
             hands.act(Action::Load(house));
         }

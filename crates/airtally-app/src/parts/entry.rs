@@ -8,7 +8,7 @@ use airtally::edit::Edit;
 use airtally::house::Field;
 use airtally::issue::{Issue, Place, Severity, Trouble};
 use airtally::quantity::{ParseError, Unit};
-use airtally_words::{issue, label, page as say};
+use airtally_words::{issue, label, page as say, reading};
 use yew::prelude::*;
 
 /// The field. `on_enter` is told when Enter is pressed.
@@ -47,7 +47,7 @@ pub fn entry(view: &View, at: Field, on_enter: Option<&Callback<()>>) -> Html {
         units_label: say::unit_of(words.name),
         error,
         doubt,
-        readings: readings(trouble),
+        readings: readings(trouble, house.text(at)),
         on_text,
         on_unit,
         on_enter: on_enter.cloned(),
@@ -80,11 +80,9 @@ fn units(at: Field, taken: Unit) -> Vec<(AttrValue, bool)> {
     }
 }
 
-/// The two readings of a text like `1,234`.
-fn readings(trouble: Option<&Issue>) -> Vec<(AttrValue, AttrValue)> {
-    let Some(Trouble::Unreadable(ParseError::Ambiguous { decimal, thousands })) = trouble.map(|issue| issue.trouble)
-    else {
-        return Vec::new();
-    };
-    [decimal, thousands].map(|number| (say::reading(number).into(), say::plain_number(number).into())).to_vec()
+/// The two readings of a text like `1,234`: what the button says, and the text it writes.
+fn readings(trouble: Option<&Issue>, typed: &str) -> Vec<(AttrValue, AttrValue)> {
+    let asks = matches!(trouble.map(|issue| issue.trouble), Some(Trouble::Unreadable(ParseError::Ambiguous { .. })));
+    let texts = if asks { reading::both(typed) } else { None };
+    texts.into_iter().flatten().map(|text| (say::reading(&text).into(), text.into())).collect()
 }

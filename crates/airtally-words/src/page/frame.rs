@@ -79,17 +79,14 @@ pub fn to_look_at(count: usize) -> String {
     }
 }
 
-/// A kept text could not be read.
-pub fn put_aside(aside: &str, place: &str, detail: &str) -> String {
+/// A kept text could not be read; `aside` is where it was put, if there was room.
+pub fn put_aside(aside: Option<&str>, place: &str, detail: &str) -> String {
     let place = if place.is_empty() { String::new() } else { [place, ": "].concat() };
-    [
-        "What was kept on this device could not be read, so it was put aside as “",
-        aside,
-        "”, unchanged. ",
-        &place,
-        detail,
-    ]
-    .concat()
+    let went = match aside {
+        Some(aside) => [", so it was put aside as “", aside, "”, unchanged. "].concat(),
+        None => ", and there is no room to put it aside. It stays as it is; what you type now is not kept. ".to_owned(),
+    };
+    ["What was kept on this device could not be read", &went, &place, detail].concat()
 }
 
 /// A room was taken away.

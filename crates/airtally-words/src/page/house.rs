@@ -94,11 +94,6 @@ pub fn unit_of(field: &str) -> String {
 }
 
 /// One reading of a text like `1,234`.
-pub fn reading(number: f64) -> String {
-    ["I mean ", &plain_number(number)].concat()
-}
-
-/// A number as it can be typed.
-pub fn plain_number(number: f64) -> String {
-    crate::format::number(number, 3).replace(crate::format::NARROW, "")
+pub fn reading(text: &str) -> String {
+    ["I mean ", text].concat()
 }

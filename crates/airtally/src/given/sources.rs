@@ -7,6 +7,7 @@ pub static ASHRAE_CAP: Source =
 pub static ASHRAE_AEXT: Source = Source::memory("ASHRAE 62.2", "2016–2022", "section 4");
 pub static DIN_2019_RATE: Source = Source::memory("DIN 1946-6", "2019-12", "eq. (8)").doubted();
 pub static DIN_2009_LEVELS: Source = Source::memory("DIN 1946-6", "2009-05", "");
+pub static DIN_LEVELS: Source = Source::memory("DIN 1946-6", "2009-05 and 2019-12", "");
 pub static DIN_2019_LEVELS: Source = Source::memory("DIN 1946-6", "2019-12", "").doubted();
 pub static DIN_PERSON: Source = Source::published("DIN 1946-6", "2009-05", "30 m³/h a person, seen in secondary pages");
 pub static DIN_WET_CHECKED: Source =

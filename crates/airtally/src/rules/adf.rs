@@ -23,7 +23,10 @@ pub fn ask(brief: &mut Brief) {
             brief.room((room.id, Air::Extract), Level::Boost, (rate, LS), &TABLE_1_2);
         }
     }
-    brief.split_supply(&BY_VOLUME, |room| room.volume().map_or(0.0, |volume| volume.as_m3()));
+    brief.split_supply(&BY_VOLUME, |room| match room.volume() {
+        Some(volume) if habitable(room.kind) => volume.as_m3(),
+        _ => 0.0,
+    });
     brief.split_extract(&TABLE_1_2, |room| high_rate(room.kind).unwrap_or(LEAST_WEIGHT));
     brief.say(Trouble::NoAwayRate);
 }
@@ -38,7 +41,8 @@ const PER_AREA: f64 = 0.3;
 
 fn whole_dwelling(brief: &mut Brief) {
     let (_, bedrooms_term) = brief.bedrooms();
-    let table = match (brief.facts.bedrooms(), brief.facts.supplied().count()) {
+    let habitable_rooms = brief.facts.supplied().filter(|room| habitable(room.kind)).count();
+    let table = match (brief.facts.bedrooms(), habitable_rooms) {
         (0 | 1, 1) => ONE_ROOM,
         (count, _) => by_bedrooms(count.max(1)),
     };
@@ -50,6 +54,11 @@ fn whole_dwelling(brief: &mut Brief) {
     let table = ("Q_table", table, table_line);
     let (whole, line) = brief.larger(Formula::AdfWhole, LS, table, ("Q_area", by_area, area_line));
     brief.whole(Level::Normal, flow(whole, LS), line);
+}
+
+/// A cellar is not habitable: it counts neither as a room nor by its volume.
+fn habitable(kind: RoomKind) -> bool {
+    kind.role().takes_supply() && kind != RoomKind::Basement
 }
 
 fn by_bedrooms(count: u32) -> f64 {

@@ -19,10 +19,15 @@ use print::{IP_2010, IP_2013, Printed, SI_2010, SI_2013};
 
 /// What differs between editions.
 pub struct Edition {
-    total: Source,
-    inch_pound: &'static Printed,
-    si: &'static Printed,
+    inch_pound: Form,
+    si: Form,
     credit: Option<Credited>,
+}
+
+/// One print of an edition, and how sure its total rate is.
+struct Form {
+    print: &'static Printed,
+    total: Source,
 }
 
 struct Credited {
@@ -41,17 +46,19 @@ enum Leakage {
 
 /// 2010: 0.01·A + 7.5·(N + 1). The default credit is already inside the equation.
 pub static ASHRAE_2010: Edition = Edition {
-    total: Source::published("ASHRAE 62.2", "2003–2010", "section 4, total rate"),
-    inch_pound: &IP_2010,
-    si: &SI_2010,
+    inch_pound: Form {
+        print: &IP_2010, total: Source::published("ASHRAE 62.2", "2003–2010", "section 4, total rate")
+    },
+    si: Form {
+        print: &SI_2010, total: Source::memory("ASHRAE 62.2", "2003–2010", "section 4, total rate, SI print")
+    },
     credit: None,
 };
 
 /// 2013: 0.03·A + 7.5·(N + 1), credit by normalised leakage.
 pub static ASHRAE_2013: Edition = Edition {
-    total: Source::published("ASHRAE 62.2", "2013", "section 4, total rate"),
-    inch_pound: &IP_2013,
-    si: &SI_2013,
+    inch_pound: Form { print: &IP_2013, total: Source::published("ASHRAE 62.2", "2013", "section 4, total rate") },
+    si: Form { print: &SI_2013, total: Source::published("ASHRAE 62.2", "2013", "section 4, total rate") },
     credit: Some(Credited {
         leakage: Leakage::Normalised,
         source: Source::published("ASHRAE 62.2", "2013", "section 4, infiltration credit"),
@@ -60,9 +67,10 @@ pub static ASHRAE_2013: Edition = Edition {
 
 /// 2016 to 2022: as 2013, credit by blower-door flow, in full for a balanced system.
 pub static ASHRAE_2016: Edition = Edition {
-    total: Source::published("ASHRAE 62.2", "2016–2022", "section 4, total rate"),
-    inch_pound: &IP_2013,
-    si: &SI_2013,
+    inch_pound: Form {
+        print: &IP_2013, total: Source::published("ASHRAE 62.2", "2016–2022", "section 4, total rate")
+    },
+    si: Form { print: &SI_2013, total: Source::published("ASHRAE 62.2", "2016–2022", "section 4, total rate") },
     credit: Some(Credited {
         leakage: Leakage::BlowerDoor,
         source: Source::published("ASHRAE 62.2", "2016–2022", "section 4, infiltration credit"),
@@ -73,11 +81,11 @@ static PEOPLE: Source = Source::memory("ASHRAE 62.2", "", "section 4, more peopl
 
 /// What this edition asks of the house.
 pub fn ask(brief: &mut Brief, edition: &'static Edition) {
-    let print = match brief.facts.choices.print {
-        Print::InchPound => edition.inch_pound,
-        Print::Si => edition.si,
+    let Form { print, total } = match brief.facts.choices.print {
+        Print::InchPound => &edition.inch_pound,
+        Print::Si => &edition.si,
     };
-    let total = total_rate(brief, edition, print);
+    let total = total_rate(brief, total, print);
     let (total, line) = with_people(brief, print, total);
     let (rate, line) = fan_rate(brief, edition, print, (total, line));
     brief.whole(Level::Normal, flow(rate, print.rate), line);
@@ -86,18 +94,18 @@ pub fn ask(brief: &mut Brief, edition: &'static Edition) {
     brief.say(Trouble::NoAwayRate);
 }
 
-fn total_rate(brief: &mut Brief, edition: &'static Edition, print: &'static Printed) -> (f64, LineId) {
+fn total_rate(brief: &mut Brief, source: &'static Source, print: &'static Printed) -> (f64, LineId) {
     let (area, area_term) = brief.floor_area(print.area);
     let (bedrooms, bedrooms_term) = brief.bedrooms();
     let rate = print.per_area * area + print.per_person * (bedrooms + 1.0);
-    let printed = Origin::Printed(&edition.total);
+    let printed = Origin::Printed(source);
     let terms = [
         Term::new("a", print.per_area, Unit::Ratio, printed),
         Term::new("b", print.per_person, Unit::Ratio, printed),
         area_term,
         bedrooms_term,
     ];
-    let equation = (rate, brief.working.record(Formula::AshraeTotal, (rate, print.rate), &edition.total, &terms));
+    let equation = (rate, brief.working.record(Formula::AshraeTotal, (rate, print.rate), source, &terms));
     let Some(grid) = &print.grid else { return equation };
     let cells = grid.cells.get(row(area, grid.rows));
     let Some(&cell) = cells.and_then(|cells| cells.get(row(bedrooms, grid.columns))) else { return equation };

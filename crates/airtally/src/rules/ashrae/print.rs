@@ -12,6 +12,9 @@ static TABLE_2010: Source = Source::memory("ASHRAE 62.2", "2010", "table 4.1a");
 static BATHS: Source = Source::published("ASHRAE 62.2", "2013 and later", "section 5, bathrooms");
 static KITCHENS: Source = Source::published("ASHRAE 62.2", "2013 and later", "section 5, kitchens");
 
+static BATHS_SI: Source = Source::memory("ASHRAE 62.2", "2013 and later", "section 5, bathrooms, SI print");
+static LOCAL_2010: Source = Source::memory("ASHRAE 62.2", "2010", "section 5").doubted();
+
 const LOCAL_IP: LocalExhaust = LocalExhaust {
     unit: CFM,
     bath: (20.0, 50.0),
@@ -22,8 +25,13 @@ const LOCAL_IP: LocalExhaust = LocalExhaust {
     kitchens: &KITCHENS,
 };
 
-const LOCAL_SI: LocalExhaust =
-    LocalExhaust { unit: LS, bath: (10.0, 25.0), kitchen: Kitchen::AirChanges(5.0, 150.0), ..LOCAL_IP };
+const LOCAL_SI: LocalExhaust = LocalExhaust {
+    unit: LS,
+    bath: (10.0, 25.0),
+    kitchen: Kitchen::AirChanges(5.0, 150.0),
+    baths: &BATHS_SI,
+    ..LOCAL_IP
+};
 
 /// A printed grid of rates.
 pub struct Grid {
@@ -123,8 +131,14 @@ pub static IP_2010: Printed = Printed {
         columns: &super::super::irc::COLUMNS,
         cells: &super::super::irc::TABLE,
     }),
+    local: LocalExhaust { baths: &LOCAL_2010, kitchens: &LOCAL_2010, ..LOCAL_IP },
     ..IP
 };
 
 /// 2010, m² and L/s. Its printed grid differs from its own equation in the last rows, so the equation alone is used.
-pub static SI_2010: Printed = Printed { per_area: 0.05, grid: None, ..METRIC };
+pub static SI_2010: Printed = Printed {
+    per_area: 0.05,
+    grid: None,
+    local: LocalExhaust { baths: &LOCAL_2010, kitchens: &LOCAL_2010, ..LOCAL_SI },
+    ..METRIC
+};
