@@ -27,6 +27,8 @@ pub struct Facts {
     pub run_time: Option<f64>,
     /// People, if typed.
     pub people: Option<f64>,
+    /// What was found on site, as far as it was typed.
+    pub found: Vec<(HouseField, Measure)>,
 }
 
 /// A room as numbers.
@@ -52,6 +54,8 @@ pub struct RoomFacts {
     pub supply_run: Option<Length>,
     /// Length of an extract tube, legs added up.
     pub extract_run: Option<Length>,
+    /// Supply and extract tubes as they were pulled: length of one, and how many.
+    pub built: [(Option<Length>, Option<f64>); 2],
 }
 
 impl RoomFacts {
@@ -106,6 +110,16 @@ impl Facts {
         self.people.unwrap_or_else(|| self.rooms.iter().fold(0.0, |sum, room| sum + room.sleepers))
     }
 
+    /// What was found on site, in the unit it was typed in.
+    pub fn found(&self, field: HouseField) -> Option<Measure> {
+        self.found.iter().find(|(own, _)| *own == field).map(|(_, measure)| *measure)
+    }
+
+    /// A length that was found on site.
+    pub fn found_length(&self, field: HouseField) -> Option<Length> {
+        self.found(field).and_then(Length::of)
+    }
+
     /// Rooms that take supply air.
     pub fn supplied(&self) -> impl Iterator<Item = &RoomFacts> {
         self.rooms.iter().filter(|room| room.role.takes_supply())
@@ -116,6 +130,9 @@ impl Facts {
         self.rooms.iter().filter(|room| room.role.takes_extract())
     }
 }
+
+/// The fields of what is found on site.
+const ON_SITE: &[HouseField] = HouseField::ALL.split_at(7).1;
 
 struct Reader<'a> {
     house: &'a House,
@@ -137,6 +154,7 @@ impl Reader<'_> {
             weather_factor: self.house_number(HouseField::WeatherFactor),
             run_time: self.house_number(HouseField::RunTime),
             people: self.house_number(HouseField::People),
+            found: ON_SITE.iter().filter_map(|field| Some((*field, self.house_value(*field)?))).collect(),
         };
         self.check_name(Field::HouseName, &house.name);
         self.check_house(&facts);
@@ -165,6 +183,14 @@ impl Reader<'_> {
             sleepers: sleepers.unwrap_or(default_sleepers),
             supply_run: self.room_value(room, RoomField::SupplyRun).and_then(Length::of),
             extract_run: self.room_value(room, RoomField::ExtractRun).and_then(Length::of),
+            built: [
+                (RoomField::SupplyBuilt, RoomField::SupplyTubes),
+                (RoomField::ExtractBuilt, RoomField::ExtractTubes),
+            ]
+            .map(|(length, tubes)| {
+                let tubes = self.room_value(room, tubes).and_then(|tubes| tubes.value_in(Unit::Count));
+                (self.room_value(room, length).and_then(Length::of), tubes)
+            }),
         }
     }
 

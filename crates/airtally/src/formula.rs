@@ -123,4 +123,16 @@ pub enum Formula {
     LeakLimit,
     /// Allowed difference = share × flow.
     Tolerance,
+    /// Net draw = share × boost + other fans.
+    NetDraw,
+    /// House pressure = 50·(Q/Q50)^(1/0.65).
+    HousePressure,
+    /// Largest hole = min(share × depth, depth − 2 × edge).
+    HoleLimit,
+    /// Leak at 30 Pa = q·(30/p)^0.65.
+    LeakAt,
+    /// Largest leak in the test = share × design flow × (p/30)^0.65.
+    LeakInTest,
+    /// Height where two tubes cross = 2 × outside diameter.
+    CrossingDepth,
 }

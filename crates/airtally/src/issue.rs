@@ -1,6 +1,6 @@
 //! What is wrong or doubtful, where, and how bad. Collected, never thrown.
 
-use crate::id::{Field, Level, RoomId};
+use crate::id::{CheckRule, Field, Level, RoomId};
 use crate::quantity::{ParseError, Unit};
 
 /// How much an issue matters.
@@ -173,6 +173,17 @@ pub enum Trouble {
         /// The limit that is passed, ppm.
         limit: f64,
     },
+    /// Something on site is not as the rule asks.
+    CheckFails(CheckRule),
+    /// Something takes its air from the house, and how far the house may be drawn down is not known.
+    OpenFlue,
+    /// In the worst case the house is drawn down further than is safe beside an open flue.
+    DrawsDown {
+        /// Worst pressure, Pa.
+        pa: f64,
+        /// The most that is allowed, Pa.
+        most: f64,
+    },
     /// The undercut at 1 Pa is taller than a door can give.
     UndercutTall {
         /// Height of the gap, mm.
@@ -214,6 +225,9 @@ impl Trouble {
             | T::OpenKitchenContinuous
             | T::NeverServed
             | T::AboveMost { .. }
+            | T::CheckFails(_)
+            | T::OpenFlue
+            | T::DrawsDown { .. }
             | T::BoostFallsShort { .. } => Severity::OutsideRule,
             T::SeldomRight { .. }
             | T::LongName { .. }
@@ -257,6 +271,9 @@ impl Trouble {
             T::ManyTubes { .. } => "many-tubes",
             T::StuffyNight { .. } => "stuffy-night",
             T::UndercutTall { .. } => "undercut-tall",
+            T::CheckFails(check) => check.id(),
+            T::OpenFlue => "open-flue",
+            T::DrawsDown { .. } => "draws-down",
         }
     }
 }

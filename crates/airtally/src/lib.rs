@@ -18,6 +18,7 @@ pub mod given;
 pub mod house;
 pub mod id;
 pub mod issue;
+pub mod on_site;
 pub mod quantity;
 pub mod report;
 pub mod rules;

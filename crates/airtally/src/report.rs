@@ -146,7 +146,10 @@ impl Report {
             runs: self.runs(),
             openings: self.openings(),
         };
-        self.steps.get_or_init(|| steps::list(&parts, &mut self.working.borrow_mut()))
+        self.steps.get_or_init(|| {
+            let (working, issues) = (&mut self.working.borrow_mut(), &mut self.issues.borrow_mut());
+            steps::list(&parts, working, issues)
+        })
     }
 
     /// The totals of every rule set for this house, the chosen one among them.

@@ -53,6 +53,27 @@ pub struct Run {
     pub limit_boost: Velocity,
     /// Length to cut for each tube, when its legs were typed.
     pub cut: Option<Traced<Length>>,
+    /// The run as it was pulled, where that was written down.
+    pub built: Option<Built>,
+}
+
+/// A run as it was pulled.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Built {
+    /// Length of each tube, where it was written down.
+    pub length: Option<Length>,
+    /// Length that was planned.
+    pub planned: Option<Length>,
+    /// Tubes.
+    pub tubes: u32,
+    /// Speed in each, at normal or at boost: whichever is nearer to its limit.
+    pub speed: Traced<Velocity>,
+    /// The limit of that speed.
+    pub limit: Velocity,
+    /// Where that limit is registered.
+    pub limit_id: GivenId,
+    /// Whether the speed is within its limit.
+    pub within: bool,
 }
 
 /// What decides the number of tubes.
@@ -83,7 +104,8 @@ impl Runs {
             for (at, ((room, normal), boost)) in rooms.zip(normal).zip(boost).enumerate() {
                 let legs = if air == Air::Supply { room.supply_run } else { room.extract_run };
                 let (normal, boost) = (normal.flow, boost.flow);
-                let wanted = Wanted { room: room.id, kind: room.kind, air, normal, boost, legs };
+                let built = room.built[usize::from(air == Air::Extract)];
+                let wanted = Wanted { room: room.id, kind: room.kind, air, normal, boost, legs, built };
                 runs.push(counting.run(wanted, at as u32 + 1));
             }
         }
@@ -120,6 +142,7 @@ struct Wanted {
     normal: Flow,
     boost: Flow,
     legs: Option<Length>,
+    built: (Option<Length>, Option<f64>),
 }
 
 struct Counting<'a> {
@@ -135,8 +158,7 @@ impl Counting<'_> {
         let (limit_normal, normal_line) = self.tube_limit(&wanted, normal_id);
         let (limit_boost, boost_line) = self.tube_limit(&wanted, GivenId::SpeedBoost);
         let (tubes, why) = self.count(&wanted, (limit_normal, normal_line), (limit_boost, boost_line));
-        let speed = |id| Velocity::of(self.givens.measure(id)).unwrap_or(Velocity::ZERO);
-        let (limit_normal, limit_boost) = (speed(normal_id), speed(GivenId::SpeedBoost));
+        let (limit_normal, limit_boost) = (self.speed_limit(normal_id), self.speed_limit(GivenId::SpeedBoost));
         Run {
             room: wanted.room,
             air: wanted.air,
@@ -150,7 +172,29 @@ impl Counting<'_> {
             limit_normal,
             limit_boost,
             cut: wanted.legs.map(|legs| self.cut(wanted.room, legs)),
+            built: self.built(&wanted, tubes, normal_id),
         }
+    }
+
+    /// As it was pulled: the speed that is nearer to its limit, with the tubes that are there.
+    fn built(&mut self, wanted: &Wanted, planned: Traced<u32>, normal_id: GivenId) -> Option<Built> {
+        let (length, tubes) = wanted.built;
+        if length.is_none() && tubes.is_none() {
+            return None;
+        }
+        let tubes = tubes.map_or(planned, |tubes| Traced { value: tubes as u32, line: planned.line });
+        let levels = [(wanted.normal, normal_id), (wanted.boost, GivenId::SpeedBoost)];
+        let [normal, boost] = levels.map(|(flow, id)| (flow, id, self.speed_limit(id)));
+        let load = |(flow, _, limit): (Flow, GivenId, Velocity)| load(flow, limit * section(self.bore));
+        let (flow, limit_id, limit) = if load(boost) > load(normal) { boost } else { normal };
+        let slack = 1.0 + self.givens.value(GivenId::CountSlack) / f64::from(tubes.value.max(1));
+        let speed = self.speed(wanted, flow, tubes);
+        let within = speed.value <= limit * slack;
+        Some(Built { length, planned: wanted.legs, tubes: tubes.value, speed, limit, limit_id, within })
+    }
+
+    fn speed_limit(&self, id: GivenId) -> Velocity {
+        Velocity::of(self.givens.measure(id)).unwrap_or(Velocity::ZERO)
     }
 
     /// q = v·π·d²/4.

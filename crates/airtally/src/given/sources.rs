@@ -39,6 +39,7 @@ pub static INTAKE_US: Source = Source::published("IRC", "2015–2021; 2024 as R3
 pub static OWN_EXHAUST_US: Source = Source::published("IRC", "2018–2024; 2015 as M1506.3", "M1504.3");
 pub static OWN_EXHAUST_GERMANY: Source = Source { document: "VDI 6022", edition: "", clause: "and habit", ..PRACTICE };
 pub static OWN_EXHAUST_CANADA: Source = Source::memory("NBC", "", "9.32.3.13").doubted();
+pub static OWN_EXHAUST_F326: Source = Source::memory("CSA F326, trade", "M91", "").doubted();
 pub static NOTICE: Source = Source::memory("Building Regulations, England", "", "regulation 44");
 pub static WASHINGTON_QUALITY: Source =
     Source::published("IRC 2021, Washington State amendment", "WAC 51-51", "M1505.4.3, coefficient");

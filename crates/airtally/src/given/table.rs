@@ -37,7 +37,7 @@ const fn given(
 use GivenId as G;
 use Unit as U;
 
-static TABLE: [Given; 113] = [
+static TABLE: [Given; 117] = [
     // Steps an installer can set
     given(G::StepCubicMetres, "step.m3h", 5.0, U::CubicMetrePerHour, (0.5, 25.0), &PRACTICE),
     given(G::StepLitres, "step.ls", 1.0, U::LitrePerSecond, (0.1, 10.0), &PRACTICE),
@@ -135,6 +135,10 @@ static TABLE: [Given; 113] = [
     given(G::OwnExhaustFeet, "site.intake.exhaust.us", 10.0, U::Foot, (1.0, 100.0), &OWN_EXHAUST_US),
     given(G::OwnExhaustGermany, "site.intake.exhaust.de", 2.0, U::Metre, (0.3, 30.0), &OWN_EXHAUST_GERMANY),
     given(G::OwnExhaustCanada, "site.intake.exhaust.ca", 0.9, U::Metre, (0.3, 30.0), &OWN_EXHAUST_CANADA),
+    given(G::OwnExhaustF326, "site.intake.exhaust.f326", 1.8, U::Metre, (0.3, 30.0), &OWN_EXHAUST_F326),
+    given(G::IntakeGroundCanada, "site.intake.ground.ca", 450.0, U::Millimetre, (100.0, 3000.0), &OWN_EXHAUST_CANADA),
+    given(G::IntakeSourceCanada, "site.intake.clear.ca", 1.8, U::Metre, (0.3, 30.0), &OWN_EXHAUST_CANADA),
+    given(G::Imbalance, "site.imbalance", 0.1, U::Ratio, (0.0, 1.0), &PRACTICE),
     given(G::FaceSpeed, "site.face.speed", 2.0, U::MetrePerSecond, (0.5, 5.0), &PRACTICE),
     given(G::HobDistance, "site.hob", 1.2, U::Metre, (0.3, 5.0), &PRACTICE),
     given(G::ExtractBelowCeiling, "site.extract.ceiling", 400.0, U::Millimetre, (50.0, 1000.0), &ADF_HEIGHT),

@@ -1,5 +1,6 @@
 //! What is chosen rather than typed.
 
+use super::{Building, Failing, Fuel, Joist, Outlets};
 use crate::id::RuleSet;
 use crate::quantity::Unit;
 
@@ -22,6 +23,16 @@ pub struct Choices {
     pub print: Print,
     /// Tube the runs are made of.
     pub tube: TubeSize,
+    /// New, or lived in.
+    pub building: Building,
+    /// What the joists are, once somebody has looked.
+    pub joist: Option<Joist>,
+    /// What burns fuel, once somebody has asked.
+    pub fuel: Option<Fuel>,
+    /// One outside terminal or two.
+    pub outlets: Outlets,
+    /// What happens when one fan fails.
+    pub failing: Failing,
 }
 
 /// A choice by name.

@@ -16,6 +16,18 @@ impl HouseField {
             Self::WeatherFactor => Limit::new((0.1, 2.0), (0.3, 1.1), Unit::Ratio),
             Self::RunTime => Limit::new((1.0, 100.0), (25.0, 100.0), Unit::Percent),
             Self::People => Limit::new((1.0, 100.0), (1.0, 12.0), Unit::Count),
+            Self::JoistDepth => Limit::new((30.0, 1000.0), (90.0, 400.0), Unit::Millimetre),
+            Self::JoistSpan => Limit::new((0.3, 20.0), (1.0, 7.0), Unit::Metre),
+            Self::JoistClear => Limit::new((50.0, 3000.0), (250.0, 800.0), Unit::Millimetre),
+            Self::OtherFans => Limit::new((0.0, 5000.0), (0.0, 1500.0), Unit::CubicMetrePerHour),
+            Self::IntakeGround
+            | Self::IntakeSource
+            | Self::IntakeExhaust
+            | Self::ExhaustOpening
+            | Self::ExhaustBoundary => Limit::new((0.0, 200.0), (0.0, 50.0), Unit::Metre),
+            Self::IntakeBelow | Self::ExhaustAbove => Limit::new((-50.0, 50.0), (-10.0, 10.0), Unit::Metre),
+            Self::LeakPressure => Limit::new((5.0, 2000.0), (50.0, 300.0), Unit::Pascal),
+            Self::LeakSupply | Self::LeakExtract => Limit::new((0.0, 2000.0), (0.0, 100.0), Unit::CubicMetrePerHour),
         }
     }
 }
@@ -28,7 +40,10 @@ impl RoomField {
             Self::Length | Self::Width => Limit::new((0.3, 200.0), (0.6, 20.0), Unit::Metre),
             Self::Height => HEIGHT,
             Self::Sleepers => Limit::new((0.0, 20.0), (0.0, 4.0), Unit::Count),
-            Self::SupplyRun | Self::ExtractRun => Limit::new((0.2, 200.0), (1.0, 20.0), Unit::Metre),
+            Self::SupplyRun | Self::ExtractRun | Self::SupplyBuilt | Self::ExtractBuilt => {
+                Limit::new((0.2, 200.0), (1.0, 20.0), Unit::Metre)
+            }
+            Self::SupplyTubes | Self::ExtractTubes => Limit::new((1.0, 50.0), (1.0, 8.0), Unit::Count),
         }
     }
 }
@@ -55,16 +70,20 @@ impl Field {
         match (self, own.kind()) {
             (Self::Given(_), _) => own,
             (_, Kind::Area) => display.area(),
+            (_, Kind::Length) if own == Unit::Millimetre => display.small_length(),
             (_, Kind::Length) => display.length(),
+            (_, Kind::Flow) => display.flow(),
             _ => own,
         }
     }
 
     /// The units its chips offer.
     pub fn units(self) -> &'static [Unit] {
-        match self.limit().map(|limit| limit.unit.kind()) {
+        let own = self.limit().map(|limit| limit.unit);
+        match own.map(Unit::kind) {
             Some(Kind::Area) => &[Unit::SquareMetre, Unit::SquareFoot],
             Some(Kind::Length) if matches!(self, Self::Given(_)) => &[Unit::Millimetre, Unit::Metre, Unit::Inch],
+            Some(Kind::Length) if own == Some(Unit::Millimetre) => &[Unit::Millimetre, Unit::Centimetre, Unit::Inch],
             Some(Kind::Length) => &[Unit::Metre, Unit::Foot, Unit::Inch],
             Some(Kind::Flow) => &[Unit::CubicMetrePerHour, Unit::LitrePerSecond, Unit::CubicFootPerMinute],
             Some(Kind::Velocity) => &[Unit::MetrePerSecond, Unit::FootPerMinute],

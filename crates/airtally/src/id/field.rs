@@ -34,6 +34,34 @@ pub enum HouseField {
     RunTime,
     /// People; absent: the sleepers together.
     People,
+    /// Depth of the joists that tubes must cross.
+    JoistDepth,
+    /// Free span of the joists.
+    JoistSpan,
+    /// Clear distance between two joists.
+    JoistClear,
+    /// What cooker hood, dryer and other fans draw together.
+    OtherFans,
+    /// Height of the intake above the ground or the usual snow.
+    IntakeGround,
+    /// Distance from the intake to the nearest vent, chimney, bin, street or parking place.
+    IntakeSource,
+    /// How far the intake lies below that source.
+    IntakeBelow,
+    /// Distance from the intake to this system's exhaust.
+    IntakeExhaust,
+    /// How far the exhaust lies above the intake.
+    ExhaustAbove,
+    /// Distance from the exhaust to the nearest window or door that opens.
+    ExhaustOpening,
+    /// Distance from the exhaust to the boundary of the plot.
+    ExhaustBoundary,
+    /// Pressure of the leak test.
+    LeakPressure,
+    /// What leaked on the supply side.
+    LeakSupply,
+    /// What leaked on the extract side.
+    LeakExtract,
 }
 
 /// Values about one room.
@@ -53,11 +81,19 @@ pub enum RoomField {
     SupplyRun,
     /// Length of one extract tube from the manifold, as legs.
     ExtractRun,
+    /// Length of the supply tube as it was pulled.
+    SupplyBuilt,
+    /// Length of the extract tube as it was pulled.
+    ExtractBuilt,
+    /// Supply tubes as they were pulled.
+    SupplyTubes,
+    /// Extract tubes as they were pulled.
+    ExtractTubes,
 }
 
 impl HouseField {
     /// All of them, in reading order.
-    pub const ALL: [HouseField; 7] = [
+    pub const ALL: [HouseField; 21] = [
         Self::FloorArea,
         Self::Ceiling,
         Self::People,
@@ -65,6 +101,20 @@ impl HouseField {
         Self::EnvelopeHeight,
         Self::WeatherFactor,
         Self::RunTime,
+        Self::JoistDepth,
+        Self::JoistSpan,
+        Self::JoistClear,
+        Self::OtherFans,
+        Self::IntakeGround,
+        Self::IntakeSource,
+        Self::IntakeBelow,
+        Self::IntakeExhaust,
+        Self::ExhaustAbove,
+        Self::ExhaustOpening,
+        Self::ExhaustBoundary,
+        Self::LeakPressure,
+        Self::LeakSupply,
+        Self::LeakExtract,
     ];
 
     /// A stable id for files.
@@ -77,14 +127,39 @@ impl HouseField {
             Self::WeatherFactor => "weather-factor",
             Self::RunTime => "run-time",
             Self::People => "people",
+            Self::JoistDepth => "joist-depth",
+            Self::JoistSpan => "joist-span",
+            Self::JoistClear => "joist-clear",
+            Self::OtherFans => "other-fans",
+            Self::IntakeGround => "intake-ground",
+            Self::IntakeSource => "intake-source",
+            Self::IntakeBelow => "intake-below",
+            Self::IntakeExhaust => "intake-exhaust",
+            Self::ExhaustAbove => "exhaust-above",
+            Self::ExhaustOpening => "exhaust-opening",
+            Self::ExhaustBoundary => "exhaust-boundary",
+            Self::LeakPressure => "leak-pressure",
+            Self::LeakSupply => "leak-supply",
+            Self::LeakExtract => "leak-extract",
         }
     }
 }
 
 impl RoomField {
     /// All of them, in reading order.
-    pub const ALL: [RoomField; 7] =
-        [Self::Area, Self::Length, Self::Width, Self::Height, Self::Sleepers, Self::SupplyRun, Self::ExtractRun];
+    pub const ALL: [RoomField; 11] = [
+        Self::Area,
+        Self::Length,
+        Self::Width,
+        Self::Height,
+        Self::Sleepers,
+        Self::SupplyRun,
+        Self::ExtractRun,
+        Self::SupplyBuilt,
+        Self::ExtractBuilt,
+        Self::SupplyTubes,
+        Self::ExtractTubes,
+    ];
 
     /// A stable id for files.
     pub const fn id(self) -> &'static str {
@@ -96,6 +171,10 @@ impl RoomField {
             Self::Sleepers => "sleepers",
             Self::SupplyRun => "supply-run",
             Self::ExtractRun => "extract-run",
+            Self::SupplyBuilt => "supply-built",
+            Self::ExtractBuilt => "extract-built",
+            Self::SupplyTubes => "supply-tubes",
+            Self::ExtractTubes => "extract-tubes",
         }
     }
 }

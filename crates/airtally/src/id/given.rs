@@ -177,6 +177,14 @@ pub enum GivenId {
     OwnExhaustGermany,
     /// Distance between the intake and the house's own exhaust, Canada.
     OwnExhaustCanada,
+    /// Distance of the intake from the house's own exhaust by the trade's reading of F326.
+    OwnExhaustF326,
+    /// Height of the intake above ground or snow, Canada.
+    IntakeGroundCanada,
+    /// Distance of the intake from what fouls the air, Canada.
+    IntakeSourceCanada,
+    /// Imbalance that a sound unit may have.
+    Imbalance,
     /// Largest air speed in the face of an outside grille.
     FaceSpeed,
     /// Smallest distance of a kitchen terminal from the hob.

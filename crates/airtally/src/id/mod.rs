@@ -1,14 +1,18 @@
 //! Names for things: stable, small, and below everything that gives them a meaning.
 
+mod check;
 mod field;
 mod given;
+mod home;
 mod level;
 mod room;
 mod rules;
 mod step;
 
+pub use check::CheckRule;
 pub use field::{Field, HouseField, RoomField};
 pub use given::GivenId;
+pub use home::Home;
 pub use level::{Air, Level};
 pub use room::RoomId;
 pub use rules::RuleSet;

@@ -5,7 +5,8 @@
 use super::fields::{Fields, Refusal};
 use super::tree::Tree;
 use crate::entry::Entry;
-use crate::house::{Choices, Credit, Display, House, KitchenDraw, Print, Room, RoomKind, Table, TubeSize, WetRooms};
+use crate::house::{Building, Choices, Credit, Display, Failing, Fuel, House, Joist, KitchenDraw, Outlets, Print};
+use crate::house::{Room, RoomKind, Table, TubeSize, WetRooms};
 use crate::id::{Air, GivenId, HouseField, RoomField, RoomId, RuleSet, StepKey, StepRule};
 use crate::quantity::Unit;
 
@@ -34,6 +35,11 @@ fn write_choices(choices: &Choices) -> Tree {
         ("credit", choices.credit.id().into()),
         ("print", choices.print.id().into()),
         ("tube", choices.tube.id().into()),
+        ("building", unless_default(choices.building, Building::id)),
+        ("joist", optional(choices.joist.map(Joist::id))),
+        ("fuel", optional(choices.fuel.map(Fuel::id))),
+        ("outlets", unless_default(choices.outlets, Outlets::id)),
+        ("failing", unless_default(choices.failing, Failing::id)),
     ])
 }
 
@@ -61,6 +67,11 @@ fn write_tick(key: &StepKey) -> Tree {
         ("room", key.room.map_or(Tree::Nothing, |room| Tree::from(f64::from(room.0)))),
         ("air", optional(key.air.map(Air::id))),
     ])
+}
+
+/// Nothing for the default: a file from before the choice means the same.
+fn unless_default<T: Copy + Default + PartialEq>(choice: T, id: impl Fn(T) -> &'static str) -> Tree {
+    optional((choice != T::default()).then(|| id(choice)))
 }
 
 fn optional(id: Option<&'static str>) -> Tree {
@@ -116,6 +127,11 @@ fn open_choices(tree: Tree) -> Opened<Choices> {
         credit: known(&mut fields, "credit", Credit::ALL, Credit::id)?,
         print: known(&mut fields, "print", Print::ALL, Print::id)?,
         tube: known(&mut fields, "tube", TubeSize::ALL, TubeSize::id)?,
+        building: known_or_none(&mut fields, "building", Building::ALL, Building::id)?.unwrap_or_default(),
+        joist: known_or_none(&mut fields, "joist", Joist::ALL, Joist::id)?,
+        fuel: known_or_none(&mut fields, "fuel", Fuel::ALL, Fuel::id)?,
+        outlets: known_or_none(&mut fields, "outlets", Outlets::ALL, Outlets::id)?.unwrap_or_default(),
+        failing: known_or_none(&mut fields, "failing", Failing::ALL, Failing::id)?.unwrap_or_default(),
     };
     fields.end().map(|()| choices)
 }

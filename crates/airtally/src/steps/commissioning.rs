@@ -1,10 +1,10 @@
 //! Power, measure, hand over.
 
 use super::making::Making;
-use super::place::Home;
 use super::{Number, NumberName as N, StepKey, StepRule as R, part_of_flow};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
+use crate::id::Home;
 use crate::rules::{Air, Level};
 use crate::source::{PRACTICE, Source};
 

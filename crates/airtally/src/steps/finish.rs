@@ -1,11 +1,12 @@
 //! Seal, insulate, drain, protect, and what must be so before power.
 
 use super::making::Making;
-use super::place::Home;
 use super::rough::tubes;
-use super::{Number, NumberName as N, StepKey, StepRule as R, part_of_flow, trap_drop, trap_seal};
+use super::{Number, NumberName as N, StepKey, StepRule as R, checks, part_of_flow, trap_drop, trap_seal};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
+use crate::id::Home;
+use crate::on_site::leak_in_test;
 use crate::quantity::{Length, Pressure, Unit};
 use crate::rules::Level;
 use crate::source::{ARITHMETIC, PRACTICE, Source, YOURS};
@@ -21,16 +22,32 @@ pub(super) fn seal(making: &mut Making) {
     let ends = 2;
     let joints = making.count(N::Count, tubes(making).saturating_mul(ends));
     making.step(R::SealJoints, &FASTENERS, [joints]);
-    making.step(R::LayCables, &PRACTICE, []);
-    let share = making.parts.givens.get(G::LeakShare);
-    let leak = making.in_steps(part_of_flow(making.total_flow(Level::Normal), share.value));
-    let terms = [making.parts.givens.term("s", G::LeakShare), making.term("Q", making.total(Level::Normal))];
-    let leak = making.line((N::Leak, Formula::LeakLimit), leak, share.source, &terms);
+    let wet = making.parts.facts.drawn().filter(|room| !room.kind.is_kitchen()).count();
+    let kitchens = making.parts.facts.drawn().filter(|room| room.kind.is_kitchen()).count();
+    making.step(R::LayCables, &PRACTICE, [making.count(N::Count, wet + kitchens), making.count(N::Count, wet)]);
+    let leak = leak_limit(making);
     making.step_by(R::LeakTest, G::LeakShare, [making.given(N::Pressure, G::LeakPressure), leak]);
+    checks::leak_checks(making);
+}
+
+/// What may leak at the pressure of the test: a share of the design flow, as it would be at that pressure.
+fn leak_limit(making: &mut Making) -> Number {
+    let givens = making.parts.givens;
+    let share = givens.get(G::LeakShare);
+    let pressure = Pressure::of(givens.measure(G::LeakPressure)).unwrap_or(Pressure::ZERO);
+    let leak = leak_in_test(part_of_flow(making.total_flow(Level::Normal), share.value), pressure);
+    let terms = [
+        givens.term("s", G::LeakShare),
+        making.term("Q", making.total(Level::Normal)),
+        givens.term("p", G::LeakPressure),
+    ];
+    let leak = making.in_steps(leak);
+    making.line((N::Leak, Formula::LeakInTest), leak, share.source, &terms)
 }
 
 /// Cold ducts.
 pub(super) fn insulate(making: &mut Making) {
+    making.step_by(R::SlopeExhaust, G::CoreFall, [making.given(N::Fall, G::CoreFall)]);
     making.step_by(R::InsulateColdDucts, G::CoreInsulation, [making.given(N::Thickness, G::CoreInsulation)]);
 }
 
@@ -59,6 +76,7 @@ fn trap(making: &mut Making) -> [Number; 2] {
 
 /// Close up, and keep dirt out.
 pub(super) fn protect(making: &mut Making) {
+    making.step(R::CloseCrossings, &PRACTICE, []);
     making.step(R::CloseUp, &PRACTICE, []);
     let ends = 2;
     let open = making.count(N::Count, tubes(making).saturating_mul(ends));

@@ -5,6 +5,7 @@ use super::{Step, commissioning, finish, locks, rough, survey};
 use crate::facts::Facts;
 use crate::given::Givens;
 use crate::house::House;
+use crate::issue::Issue;
 use crate::runs::Runs;
 use crate::shares::Shares;
 use crate::transfer::Opening;
@@ -27,11 +28,11 @@ pub struct Parts<'a> {
 }
 
 /// The checklist in working order. A house without tubes has none.
-pub fn list(parts: &Parts, working: &mut Working) -> Vec<Step> {
+pub fn list(parts: &Parts, working: &mut Working, issues: &mut Vec<Issue>) -> Vec<Step> {
     if parts.runs.runs.is_empty() {
         return Vec::new();
     }
-    let mut making = Making::new(parts, working);
+    let mut making = Making::new(parts, working, issues);
     survey::before(&mut making);
     survey::set_out(&mut making);
     rough::drill(&mut making);

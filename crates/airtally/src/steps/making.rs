@@ -1,11 +1,14 @@
 //! The bench on which steps are made: numbers with their origins, lines with their terms.
 
-use super::place::Home;
-use super::{Number, NumberName, Parts, Status, Step, StepKey, StepRule};
+use super::{Check, Number, NumberName, Parts, Status, Step, StepKey, StepRule};
 use crate::formula::Formula;
 use crate::given::GivenId;
+use crate::id::Home;
+use crate::id::{CheckRule, RoomId};
+use crate::issue::Issue;
+use crate::on_site::Verdict;
 use crate::quantity::{Flow, Length, Unit};
-use crate::rules::Level;
+use crate::rules::{Air, Level};
 use crate::source::Source;
 use crate::working::{Origin, Term, Working};
 
@@ -14,13 +17,14 @@ pub(super) struct Making<'a> {
     pub(super) parts: &'a Parts<'a>,
     pub(super) home: Home,
     working: &'a mut Working,
+    issues: &'a mut Vec<Issue>,
     pub(super) steps: Vec<Step>,
 }
 
 impl<'a> Making<'a> {
-    pub(super) fn new(parts: &'a Parts<'a>, working: &'a mut Working) -> Self {
+    pub(super) fn new(parts: &'a Parts<'a>, working: &'a mut Working, issues: &'a mut Vec<Issue>) -> Self {
         let home = Home::of(parts.facts.choices.rules);
-        Self { parts, home, working, steps: Vec::new() }
+        Self { parts, home, working, issues, steps: Vec::new() }
     }
 
     /// A step of the whole house.
@@ -31,7 +35,25 @@ impl<'a> Making<'a> {
     /// A step of any key.
     pub(super) fn keyed(&mut self, key: StepKey, source: &'static Source, numbers: impl Into<Vec<Number>>) {
         let numbers = numbers.into();
-        self.steps.push(Step { key, numbers, mark: None, source, status: Status::Open });
+        self.steps.push(Step { key, numbers, mark: None, source, status: Status::Open, checks: Vec::new() });
+    }
+
+    /// A check of the step made last.
+    pub(super) fn check(
+        &mut self,
+        rule: CheckRule,
+        verdict: Verdict,
+        source: &'static Source,
+        numbers: impl Into<Vec<Number>>,
+    ) {
+        if let Some(step) = self.steps.last_mut() {
+            step.checks.push(Check { rule, verdict, numbers: numbers.into(), source });
+        }
+    }
+
+    /// Reports something.
+    pub(super) fn say(&mut self, issue: Issue) {
+        self.issues.push(issue);
     }
 
     /// A step whose first number is a given: the given's source says so.
@@ -72,6 +94,14 @@ impl<'a> Making<'a> {
         let shares = self.parts.shares.at(level);
         let (value, unit) = self.in_steps(shares.total);
         Number { name: NumberName::Flow, value: Some(value), unit, origin: Origin::Line(shares.total_line) }
+    }
+
+    /// What a room is set to at normal.
+    pub(super) fn share(&self, room: RoomId, air: Air) -> Number {
+        let share = self.parts.shares.at(Level::Normal).share(room, air);
+        let (value, unit) = self.in_steps(share.map_or(Flow::ZERO, |share| share.flow));
+        let origin = share.map_or(Origin::Counted, |share| Origin::Line(share.line));
+        Number { name: NumberName::Flow, value: Some(value), unit, origin }
     }
 
     /// The same total as a flow.

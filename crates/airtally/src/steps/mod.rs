@@ -3,25 +3,26 @@
 //! A step is made by a rule for the house, for a room, or for each run. It carries the numbers of this house, who says
 //! so, and what keeps it locked. Ticks are keyed by rule, room and direction, so that they survive any edit.
 
+mod checks;
 mod commissioning;
 mod finish;
 mod list;
 mod locks;
 mod making;
-mod place;
 mod rough;
 mod sums;
 mod survey;
 #[cfg(test)]
 mod tests;
 
-pub use crate::id::{Phase, StepKey, StepRule, Waits};
+pub use crate::id::{Home, Phase, StepKey, StepRule, Waits};
+pub use checks::Check;
 pub use list::{Parts, list};
-pub use place::Home;
 pub use sums::{
     bend_radius, grille_area, joist_depth, main_speed, part_of_flow, trap_drop, trap_seal, unit_maximum, wall_core,
 };
 
+use crate::on_site::Verdict;
 use crate::quantity::Unit;
 use crate::rules::Air;
 use crate::source::Source;
@@ -40,6 +41,25 @@ pub struct Step {
     pub source: &'static Source,
     /// Whether it is ticked, open or locked.
     pub status: Status,
+    /// What was found on site, with its verdict.
+    pub checks: Vec<Check>,
+}
+
+impl Step {
+    /// Whether it cannot be ticked: something on site is not as it must be, or only a record makes it done.
+    pub fn is_held(&self) -> bool {
+        self.is_recorded() || self.checks.iter().any(|check| check.verdict == Verdict::Fails)
+    }
+
+    /// Whether its record shows that it is done.
+    pub fn is_done_by_record(&self) -> bool {
+        self.is_recorded() && self.checks.iter().all(|check| check.verdict == Verdict::Holds)
+    }
+
+    /// Whether a record makes it done, not a tick.
+    pub const fn is_recorded(&self) -> bool {
+        matches!(self.key.rule, StepRule::LeakTest)
+    }
 }
 
 /// A number of a step.

@@ -1,12 +1,12 @@
 //! Drill, pull, fix, connect.
 
 use super::making::Making;
-use super::place::Home;
 use super::survey::tube_hole;
-use super::{Number, NumberName as N, StepKey, StepRule as R, bend_radius, main_speed, wall_core};
+use super::{Number, NumberName as N, StepKey, StepRule as R, bend_radius, checks, main_speed, wall_core};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
 use crate::house::{Field, RoomField};
+use crate::id::Home;
 use crate::quantity::Unit;
 use crate::rules::{Air, Level};
 use crate::runs::Run;
@@ -58,6 +58,9 @@ fn pull_run(making: &mut Making, run: &Run) {
     making.keyed(StepKey::run(R::PullTubes, run.room, run.air), &PRACTICE, [tubes, cut]);
     if let Some(step) = making.steps.last_mut() {
         step.mark = Some((run.air, run.mark));
+    }
+    if let Some(built) = &run.built {
+        checks::built_check(making, built);
     }
 }
 

@@ -1,15 +1,17 @@
 //! Before you start, and setting out.
 
 use super::making::Making;
-use super::place::Home;
-use super::{Number, NumberName as N, StepRule as R, joist_depth};
+use super::{Number, NumberName as N, StepKey, StepRule as R, checks, joist_depth};
 use super::{grille_area, unit_maximum};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
-use crate::house::RoomKind;
+use crate::house::{Building, RoomKind};
+use crate::id::Home;
 use crate::quantity::{Length, Unit, Velocity};
 use crate::rules::{Air, Level};
+use crate::runs::Run;
 use crate::source::{ARITHMETIC, PRACTICE, Source};
+use crate::working::Origin;
 
 static FLUE_ASHRAE: Source = Source::memory("ASHRAE 62.2", "2016–2022", "section 6.4");
 static FIRE_IRC: Source = Source::published("IRC", "2015–2024", "R302.4, R302.11");
@@ -19,6 +21,12 @@ static GARAGE_IRC: Source = Source::published("IRC", "2015–2024", "R302.5.2");
 /// Questions that stop the work: nothing is drilled before they are answered.
 pub(super) fn before(making: &mut Making) {
     ask_open_flues(making);
+    checks::house_pressure_check(making);
+    if making.parts.facts.choices.building == Building::Old {
+        making.step(R::SurveyOldFans, &PRACTICE, []);
+        let windows = making.parts.facts.supplied().count();
+        making.step(R::SurveyVents, &PRACTICE, [making.count(N::Count, windows)]);
+    }
     making.step(R::LookForSuspectBoard, &PRACTICE, []);
     check_structure(making);
     list_crossings(making);
@@ -51,6 +59,25 @@ pub(super) fn set_out(making: &mut Making) {
     }
     let numbers = [making.given(N::Distance, G::ManifoldClear), making.given(N::Length, G::Hatch)];
     making.step_by(R::PlaceManifolds, G::ManifoldClear, numbers);
+    for run in &making.parts.runs.runs {
+        set_out_terminal(making, run);
+    }
+}
+
+/// The card of one terminal: its tubes, the hole behind it, its marks.
+fn set_out_terminal(making: &mut Making, run: &Run) {
+    let hole = tube_hole(making);
+    let tubes = Number {
+        name: N::Tubes,
+        value: Some(f64::from(run.tubes.value)),
+        unit: Unit::Count,
+        origin: Origin::Line(run.tubes.line),
+    };
+    let flow = making.share(run.room, run.air);
+    making.keyed(StepKey::run(R::SetOutTerminal, run.room, run.air), &PRACTICE, [tubes, hole, flow]);
+    if let Some(step) = making.steps.last_mut() {
+        step.mark = Some((run.air, run.mark));
+    }
 }
 
 fn ask_open_flues(making: &mut Making) {
@@ -76,7 +103,11 @@ fn check_structure(making: &mut Making) {
     let terms = [making.term("D", hole), making.parts.givens.term("s", share)];
     let source = making.parts.givens.get(share).source;
     let depth = making.line((N::JoistDepth, Formula::JoistDepth), (depth.as_mm(), Unit::Millimetre), source, &terms);
-    making.step_by(R::CheckStructure, share, [hole, depth]);
+    let crossing = (making.outside().0 * 2.0).as_mm();
+    let terms = [making.outside().1];
+    let crossing = making.line((N::Length, Formula::CrossingDepth), (crossing, Unit::Millimetre), &ARITHMETIC, &terms);
+    making.step_by(R::CheckStructure, share, [hole, depth, crossing]);
+    checks::joist_checks(making, hole);
 }
 
 /// D = OD + c.
@@ -128,4 +159,5 @@ fn place_intake(making: &mut Making) {
     let mut numbers = vec![making.given(N::Distance, clear), area];
     numbers.extend(own.map(|own| making.given(N::Distance, own)));
     making.step_by(R::PlaceIntake, clear, numbers);
+    checks::outside_checks(making);
 }

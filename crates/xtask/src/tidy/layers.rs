@@ -14,7 +14,7 @@ const FLOORS: [&[&str]; 11] = [
     &["edit", "save", "facts"],
     &["rules"],
     &["shares"],
-    &["runs", "transfer", "co2"],
+    &["runs", "transfer", "co2", "on_site"],
     &["steps"],
     &["report"],
 ];

@@ -32,7 +32,9 @@ const CLOSE: &[Waits] = &[
     Waits::Step(R::RecordRoutes),
     Waits::Step(R::LayCables),
     Waits::Step(R::LeakTest),
+    Waits::Step(R::SlopeExhaust),
     Waits::Step(R::InsulateColdDucts),
+    Waits::Step(R::CloseCrossings),
 ];
 const FILL: &[Waits] = &[Waits::Step(R::FitTrap)];
 /// Caps stay on while there is dust.
@@ -55,10 +57,12 @@ const COMPARE: &[Waits] = &[Waits::Step(R::ReadTerminals)];
 const LEAVE: &[Waits] = &[Waits::Phase(P::Measure)];
 
 /// Number of rules.
-pub(super) const COUNT: usize = 49;
+pub(super) const COUNT: usize = 54;
 
 pub(super) const TABLE: [Row; COUNT] = [
     row(R::AskOpenFlues, "ask-open-flues", P::Before, FREE),
+    row(R::SurveyOldFans, "survey-old-fans", P::Before, FREE),
+    row(R::SurveyVents, "survey-vents", P::Before, FREE),
     row(R::LookForSuspectBoard, "look-for-suspect-board", P::Before, FREE),
     row(R::CheckStructure, "check-structure", P::Before, FREE),
     row(R::ListCrossings, "list-crossings", P::Before, FREE),
@@ -70,6 +74,7 @@ pub(super) const TABLE: [Row; COUNT] = [
     row(R::PlaceExtractValves, "place-extract-valves", P::SetOut, FREE),
     row(R::PlaceKitchenValve, "place-kitchen-valve", P::SetOut, FREE),
     row(R::PlaceManifolds, "place-manifolds", P::SetOut, FREE),
+    row(R::SetOutTerminal, "set-out-terminal", P::SetOut, FREE),
     row(R::DrillCores, "drill-cores", P::Drill, DRILL),
     row(R::DrillTubeHoles, "drill-tube-holes", P::Drill, DRILL),
     row(R::BendWide, "bend-wide", P::Pull, FREE),
@@ -84,9 +89,11 @@ pub(super) const TABLE: [Row; COUNT] = [
     row(R::SealJoints, "seal-joints", P::Seal, FREE),
     row(R::LayCables, "lay-cables", P::Seal, FREE),
     row(R::LeakTest, "leak-test", P::Seal, LEAK),
+    row(R::SlopeExhaust, "slope-exhaust", P::Insulate, FREE),
     row(R::InsulateColdDucts, "insulate-cold-ducts", P::Insulate, FREE),
     row(R::FitTrap, "fit-trap", P::Drain, FREE),
     row(R::FallDrain, "fall-drain", P::Drain, FREE),
+    row(R::CloseCrossings, "close-crossings", P::Protect, FREE),
     row(R::CloseUp, "close-up", P::Protect, CLOSE),
     row(R::CapEnds, "cap-ends", P::Protect, FREE),
     row(R::DustGone, "dust-gone", P::PreCheck, FREE),

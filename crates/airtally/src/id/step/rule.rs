@@ -60,6 +60,10 @@ impl Phase {
 pub enum StepRule {
     /// Ask for appliances that take their air from the house. Stops the work.
     AskOpenFlues,
+    /// See which old fans there are. Stops the work.
+    SurveyOldFans,
+    /// See which trickle vents and air bricks there are. Stops the work.
+    SurveyVents,
     /// Look for board that may hold asbestos. Stops the work.
     LookForSuspectBoard,
     /// See what the joists are and how big a hole they bear. Stops the work.
@@ -82,6 +86,8 @@ pub enum StepRule {
     PlaceKitchenValve,
     /// Choose the place of the manifolds.
     PlaceManifolds,
+    /// Mark one terminal and its holes.
+    SetOutTerminal,
     /// Drill the two cores through the outside wall.
     DrillCores,
     /// Drill the holes for the tubes.
@@ -110,12 +116,16 @@ pub enum StepRule {
     LayCables,
     /// Test for leaks.
     LeakTest,
+    /// Give the exhaust duct its fall.
+    SlopeExhaust,
     /// Insulate the cold ducts.
     InsulateColdDucts,
     /// Fit the trap.
     FitTrap,
     /// Give the drain its fall.
     FallDrain,
+    /// Close every crossing of a fire line and of the air barrier.
+    CloseCrossings,
     /// Close walls and ceilings.
     CloseUp,
     /// Keep open ends capped.

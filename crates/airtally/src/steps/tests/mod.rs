@@ -2,10 +2,11 @@
 
 mod blocking;
 mod numbers;
+mod on_site;
 
 use super::{Number, NumberName, Phase, Step, StepKey, StepRule};
 use crate::edit::Edit;
-use crate::house::{Field, House, RoomField, RoomId, RoomKind};
+use crate::house::{Field, House, HouseField, RoomField, RoomId, RoomKind};
 use crate::quantity::Unit;
 use crate::report::Report;
 use crate::rules::{Air, RuleSet};
@@ -56,6 +57,13 @@ fn under(rules: RuleSet, house: &House) -> House {
 
 fn with(house: &House, field: Field, text: &str, unit: Unit) -> House {
     Edit::Set(field, text.into(), unit).apply(house)
+}
+
+/// With a record of the leak test: so many m³/h each side at 30 Pa.
+fn tested(house: &House, leak: &str) -> House {
+    let house = with(house, Field::House(HouseField::LeakPressure), "30", Unit::Pascal);
+    let house = with(&house, Field::House(HouseField::LeakSupply), leak, Unit::CubicMetrePerHour);
+    with(&house, Field::House(HouseField::LeakExtract), leak, Unit::CubicMetrePerHour)
 }
 
 fn without(house: &House, kind: RoomKind) -> House {

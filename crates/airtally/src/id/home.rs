@@ -1,6 +1,6 @@
 //! Where the rule set is at home, for steps whose source differs from place to place.
 
-use crate::rules::RuleSet;
+use super::RuleSet;
 
 /// The part of the world that a rule set is written for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -1,0 +1,62 @@
+//! What is checked against what was found on site.
+
+/// A question with a verdict.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum CheckRule {
+    /// Pressure of the house in the worst case, beside an open flue.
+    HousePressure,
+    /// Whether a joist bears the hole of a tube.
+    JoistHole,
+    /// How many tubes lie between two joists.
+    JoistBay,
+    /// Height of the intake.
+    IntakeGround,
+    /// Distance of the intake from what fouls the air.
+    IntakeSource,
+    /// Distance of the intake from the exhaust.
+    IntakeExhaust,
+    /// Distance of the exhaust from windows and doors.
+    ExhaustOpening,
+    /// Distance of the exhaust from the boundary.
+    ExhaustBoundary,
+    /// A run as it was pulled.
+    Built,
+    /// Leaks on the supply side.
+    LeakSupply,
+    /// Leaks on the extract side.
+    LeakExtract,
+}
+
+impl CheckRule {
+    /// All of them, in working order.
+    pub const ALL: [Self; 11] = [
+        Self::HousePressure,
+        Self::JoistHole,
+        Self::JoistBay,
+        Self::IntakeGround,
+        Self::IntakeSource,
+        Self::IntakeExhaust,
+        Self::ExhaustOpening,
+        Self::ExhaustBoundary,
+        Self::Built,
+        Self::LeakSupply,
+        Self::LeakExtract,
+    ];
+
+    /// A stable id for texts.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::HousePressure => "house-pressure",
+            Self::JoistHole => "joist-hole",
+            Self::JoistBay => "joist-bay",
+            Self::IntakeGround => "intake-ground",
+            Self::IntakeSource => "intake-source",
+            Self::IntakeExhaust => "intake-exhaust",
+            Self::ExhaustOpening => "exhaust-opening",
+            Self::ExhaustBoundary => "exhaust-boundary",
+            Self::Built => "built",
+            Self::LeakSupply => "leak-supply",
+            Self::LeakExtract => "leak-extract",
+        }
+    }
+}

@@ -1,0 +1,201 @@
+//! What was found on site against what must be: each check belongs to the step that asks for it.
+
+use super::making::Making;
+use super::{Number, NumberName as N};
+use crate::formula::Formula;
+use crate::given::GivenId as G;
+use crate::house::{Failing, Field, Fuel, HouseField as H, Joist, Outlets};
+use crate::id::{CheckRule as C, Home};
+use crate::issue::{Issue, Place, Trouble};
+use crate::on_site::{Least, Member, Outside, Verdict, far_enough, house_pressure, largest_hole, leak_at};
+use crate::on_site::{outside_rules, tubes_in_bay};
+use crate::quantity::{Flow, Length, Measure, Pressure, Unit};
+use crate::rules::Level;
+use crate::runs::Built;
+use crate::source::{PRACTICE, Source};
+use crate::working::{Origin, Term};
+
+/// One check of a step.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Check {
+    /// What is checked.
+    pub rule: C,
+    /// What it comes to.
+    pub verdict: Verdict,
+    /// The numbers of its sentence: what there is, then what is allowed.
+    pub numbers: Vec<Number>,
+    /// Who says so.
+    pub source: &'static Source,
+}
+
+/// The worst pressure of the house beside an open flue.
+///
+/// A dead, iced or defrosting supply fan leaves the whole extract unbalanced, unless the unit is known to stop both.
+pub(super) fn house_pressure_check(making: &mut Making) {
+    let choices = making.parts.facts.choices;
+    match choices.fuel {
+        None => return making.check(C::HousePressure, Verdict::Unknown, &PRACTICE, []),
+        Some(Fuel::Nothing | Fuel::Sealed) => return making.check(C::HousePressure, Verdict::Holds, &PRACTICE, []),
+        Some(Fuel::Gas | Fuel::Solid) => {}
+    }
+    let limit = if making.home == Home::Canada { G::FlueCanada } else { G::FlueGermany };
+    let (limit, source) = (making.given(N::Pressure, limit), making.parts.givens.get(limit).source);
+    let Some(pressure) = worst_pressure(making, choices.failing) else {
+        making.say(Issue::new(Place::House, Trouble::OpenFlue));
+        return making.check(C::HousePressure, Verdict::Designer, source, []);
+    };
+    let (pa, most) = (pressure.value.unwrap_or_default(), limit.value.unwrap_or_default());
+    let verdict = if pa > most { Verdict::Fails } else { Verdict::Holds };
+    if verdict == Verdict::Fails {
+        making.say(Issue::new(Place::House, Trouble::DrawsDown { pa, most }));
+    }
+    making.check(C::HousePressure, verdict, source, [pressure, limit]);
+}
+
+/// Δp = 50·(Q/Q_50)^(1/0.65); `None` without a blower-door test.
+fn worst_pressure(making: &mut Making, failing: Failing) -> Option<Number> {
+    let facts = making.parts.facts;
+    let at_50 = Flow::from_m3h(facts.ach50? * facts.volume().as_m3());
+    let boost = making.total_flow(Level::Boost);
+    let others = facts.found(H::OtherFans).and_then(Flow::of).unwrap_or(Flow::ZERO);
+    let share = match failing {
+        Failing::NotKnown => Term::new("s", 1.0, Unit::Ratio, Origin::Printed(&PRACTICE)),
+        Failing::BothStop => making.parts.givens.term("s", G::Imbalance),
+    };
+    let net = boost * share.value + others;
+    let (others, unit) = making.in_steps(others);
+    let terms = [
+        share,
+        making.term("q_boost", making.total(Level::Boost)),
+        Term::new("fans", others, unit, Origin::Typed(Field::House(H::OtherFans))),
+    ];
+    let net_number = making.line((N::Flow, Formula::NetDraw), making.in_steps(net), &PRACTICE, &terms);
+    let (q50, unit) = making.in_steps(at_50);
+    let terms = [making.term("Q", net_number), Term::new("Q_50", q50, unit, Origin::Counted)];
+    let value = (house_pressure(net, at_50).as_pa(), Unit::Pascal);
+    Some(making.line((N::Pressure, Formula::HousePressure), value, &PRACTICE, &terms))
+}
+
+/// Whether the joists bear the hole of a tube, and how many tubes lie between two.
+pub(super) fn joist_checks(making: &mut Making, hole: Number) {
+    let facts = making.parts.facts;
+    let share = if making.home == Home::UnitedStates { G::HoleThird } else { G::HoleQuarter };
+    let source = making.parts.givens.get(share).source;
+    match facts.choices.joist {
+        Some(Joist::Engineered | Joist::Truss | Joist::Steel) => {
+            making.check(C::JoistHole, Verdict::Designer, source, [hole]);
+        }
+        Some(Joist::Concrete) => {}
+        None | Some(Joist::Solid) => match facts.found_length(H::JoistDepth) {
+            Some(depth) => joist_hole(making, hole, depth, share),
+            None => making.check(C::JoistHole, Verdict::Unknown, source, [hole]),
+        },
+    }
+    if let Some(clear) = facts.found_length(H::JoistClear) {
+        let (outside, _) = making.outside();
+        let tubes = tubes_in_bay(clear, outside);
+        let verdict = if tubes == 0 { Verdict::Fails } else { Verdict::Holds };
+        let numbers = [making.count(N::Tubes, tubes as usize)];
+        making.check(C::JoistBay, verdict, &PRACTICE, numbers);
+    }
+}
+
+fn joist_hole(making: &mut Making, hole: Number, depth: Length, share: G) {
+    let edge = if making.home == Home::UnitedStates { Member::Joist.edge() } else { Length::ZERO };
+    let most = largest_hole(depth, making.parts.givens.value(share), edge);
+    let terms = [
+        making.parts.givens.term("s", share),
+        Term::new("d", depth.as_mm(), Unit::Millimetre, Origin::Typed(Field::House(H::JoistDepth))),
+        Term::new("e", edge.as_mm(), Unit::Millimetre, Origin::Printed(Member::Joist.source())),
+    ];
+    let source = making.parts.givens.get(share).source;
+    let most = making.line((N::Diameter, Formula::HoleLimit), (most.as_mm(), Unit::Millimetre), source, &terms);
+    let fits = hole.value <= most.value;
+    let verdict = if fits { Verdict::Holds } else { Verdict::Fails };
+    if !fits {
+        making.say(Issue::new(Place::Field(Field::House(H::JoistDepth)), Trouble::CheckFails(C::JoistHole)));
+    }
+    making.check(C::JoistHole, verdict, source, [hole, most]);
+}
+
+/// The distances outside, as the rule set asks for them.
+pub(super) fn outside_checks(making: &mut Making) {
+    for outside in outside_rules(making.parts.facts.choices.rules) {
+        outside_check(making, outside);
+    }
+}
+
+fn outside_check(making: &mut Making, outside: &'static Outside) {
+    let (least, source) = match outside.least {
+        Least::Given(id) => (making.given(N::Distance, id), making.parts.givens.get(id).source),
+        Least::Printed(value, unit) => {
+            let origin = Origin::Printed(outside.source);
+            (Number { name: N::Distance, value: Some(value), unit, origin }, outside.source)
+        }
+    };
+    let Some(distance) = making.parts.facts.found(outside.field) else {
+        return making.check(outside.check, Verdict::Unknown, source, [least]);
+    };
+    let length = |measure: Measure| Length::of(measure).unwrap_or(Length::ZERO);
+    let above = outside
+        .above
+        .map(|(field, feet)| (making.parts.facts.found_length(field).unwrap_or(Length::ZERO), Length::from_ft(feet)));
+    let needed = least.value.map_or(Length::ZERO, |value| length(Measure::new(value, least.unit)));
+    let mut verdict = far_enough(length(distance), needed, above);
+    if verdict == Verdict::Fails && outside.combined && making.parts.facts.choices.outlets == Outlets::Combined {
+        verdict = Verdict::Excepted;
+    }
+    let field = Field::House(outside.field);
+    if verdict == Verdict::Fails {
+        making.say(Issue::new(Place::Field(field), Trouble::CheckFails(outside.check)));
+    }
+    let (value, unit) = (Some(distance.value()), distance.unit());
+    making.check(
+        outside.check,
+        verdict,
+        source,
+        [Number { name: N::Distance, value, unit, origin: Origin::Typed(field) }, least],
+    );
+}
+
+/// The record of the leak test, side by side. It passes when both sides do.
+pub(super) fn leak_checks(making: &mut Making) {
+    let share = making.parts.givens.get(G::LeakShare);
+    let most = making.in_steps(making.total_flow(Level::Normal) * share.value);
+    let terms = [making.parts.givens.term("s", G::LeakShare), making.term("Q", making.total(Level::Normal))];
+    let most = making.line((N::Leak, Formula::LeakLimit), most, share.source, &terms);
+    let pressure = making.parts.facts.found(H::LeakPressure).and_then(Pressure::of);
+    for (rule, field) in [(C::LeakSupply, H::LeakSupply), (C::LeakExtract, H::LeakExtract)] {
+        let read = making.parts.facts.found(field).and_then(Flow::of).zip(pressure);
+        let Some((read, pressure)) = read else {
+            making.check(rule, Verdict::Unknown, share.source, [most]);
+            continue;
+        };
+        let (shown, unit) = making.in_steps(read);
+        let terms = [
+            Term::new("q", shown, unit, Origin::Typed(Field::House(field))),
+            Term::new("p", pressure.as_pa(), Unit::Pascal, Origin::Typed(Field::House(H::LeakPressure))),
+        ];
+        let value = making.in_steps(leak_at(read, pressure));
+        let leak = making.line((N::Leak, Formula::LeakAt), value, &PRACTICE, &terms);
+        let verdict = if leak.value <= most.value { Verdict::Holds } else { Verdict::Fails };
+        if verdict == Verdict::Fails {
+            making.say(Issue::new(Place::Field(Field::House(field)), Trouble::CheckFails(rule)));
+        }
+        making.check(rule, verdict, share.source, [leak, most]);
+    }
+}
+
+/// A run as it was pulled: longer, shorter, or of fewer tubes than planned.
+pub(super) fn built_check(making: &mut Making, built: &Built) {
+    let speed = Number {
+        name: N::Speed,
+        value: Some(built.speed.value.as_ms()),
+        unit: Unit::MetrePerSecond,
+        origin: Origin::Line(built.speed.line),
+    };
+    let limit = Number { name: N::SpeedLimit, value: Some(built.limit.as_ms()), unit: Unit::MetrePerSecond, ..speed };
+    let verdict = if built.within { Verdict::Holds } else { Verdict::Fails };
+    let limit = Number { origin: Origin::Given(built.limit_id), ..limit };
+    making.check(C::Built, verdict, making.parts.givens.get(built.limit_id).source, [speed, limit]);
+}
