@@ -73,6 +73,12 @@ pub const fn title(formula: F) -> &'static str {
         F::SilencerSize => "Outside diameter of the silencer",
         F::MainSpeed => "Speed in the main",
         F::WholeTotal => "Total in whole steps",
+        F::NetDraw => "Air drawn out and not replaced, at worst",
+        F::HousePressure => "Pressure the house is drawn to",
+        F::HoleLimit => "Largest hole the joist bears",
+        F::LeakAt => "Leak at the pressure of normal running",
+        F::LeakInTest => "Largest leak in the test",
+        F::CrossingDepth => "Height where two tubes cross",
     }
 }
 
@@ -140,5 +146,11 @@ pub const fn notation(formula: F) -> &'static str {
         F::SilencerSize => "D = d + lining",
         F::MainSpeed => "v = q / (π·d² / 4)",
         F::WholeTotal => "T_set = n·step, n = T / step rounded up",
+        F::NetDraw => "Q = s·q_boost + fans",
+        F::HousePressure => "Δp = 50·(Q / Q_50)^(1 / 0.65)",
+        F::HoleLimit => "D = smaller of s·d and d − 2·e",
+        F::LeakAt => "q_30 = q·(30 / p)^0.65",
+        F::LeakInTest => "leak = s·Q·(p / 30)^0.65",
+        F::CrossingDepth => "height = 2·OD",
     }
 }

@@ -99,6 +99,10 @@ pub const fn name(id: G) -> &'static str {
         G::OwnExhaustFeet => "Distance of the intake from the house's own exhaust, United States",
         G::OwnExhaustGermany => "Distance of the intake from the house's own exhaust, Germany",
         G::OwnExhaustCanada => "Distance of the intake from the house's own exhaust, Canada",
+        G::OwnExhaustF326 => "Distance of the intake from the house's own exhaust, F326 practice",
+        G::IntakeGroundCanada => "Height of the intake above ground or snow, Canada",
+        G::IntakeSourceCanada => "Distance of the intake from flue, dryer, meter and drive, Canada",
+        G::Imbalance => "Imbalance that a sound unit may have, as a share of boost",
         G::NoticeDays => "Days until building control is told the measured flows, England",
         G::WashingtonQuality => {
             "Factor of the kind of system: 1 balanced and distributed, 1.25 one of both, 1.5 neither"

@@ -10,6 +10,7 @@ pub use advice::hint;
 
 use crate::{format, label, room};
 use airtally::house::{Display, Field, House};
+use airtally::id::CheckRule;
 use airtally::issue::{Condition, Issue, Place, Trouble};
 use airtally::quantity::{Area, Flow, Length, Unit};
 use airtally::rules::Level;
@@ -50,6 +51,12 @@ pub fn sentence(issue: &Issue, house: &House) -> String {
         Trouble::ManyTubes { count } => format!("{place}: {} tubes to one room are a lot.", format::count(count)),
         Trouble::StuffyNight { ppm, limit } => stuffy_night(&place, ppm, limit),
         Trouble::UndercutTall { mm } => undercut_tall(&place, mm, display),
+        Trouble::CheckFails(check) => check_fails(check).to_owned(),
+        Trouble::OpenFlue => {
+            "Something here takes its air from the house, and how far this system may draw the house down is not known."
+                .to_owned()
+        }
+        Trouble::DrawsDown { pa, most } => draws_down(pa, most),
     }
 }
 
@@ -127,6 +134,28 @@ fn stuffy_night(place: &str, ppm: f64, limit: f64) -> String {
 fn undercut_tall(place: &str, mm: f64, display: Display) -> String {
     let gap = format::small_length(Length::from_mm(mm), display);
     format!("{place}: the gap under the door would have to be {gap}, more than a door usually gives.")
+}
+
+fn draws_down(pa: f64, most: f64) -> String {
+    let shown = |pa| format::text(pa, Unit::Pascal);
+    let (pa, most) = (shown(pa), shown(most));
+    format!("At worst the house is drawn to {pa} below outdoors; beside an open flue {most} is the most.")
+}
+
+const fn check_fails(check: CheckRule) -> &'static str {
+    match check {
+        CheckRule::HousePressure => "The house would be drawn down too far.",
+        CheckRule::JoistHole => "The hole of a tube does not fit through these joists.",
+        CheckRule::JoistBay => "No tube fits between these joists.",
+        CheckRule::IntakeGround => "The intake is too low.",
+        CheckRule::IntakeSource => "The intake is too near to foul air.",
+        CheckRule::IntakeExhaust => "Intake and exhaust are too near to each other.",
+        CheckRule::ExhaustOpening => "The exhaust is too near to a window or door.",
+        CheckRule::ExhaustBoundary => "The exhaust is too near to the boundary.",
+        CheckRule::Built => "A run as pulled is too fast.",
+        CheckRule::LeakSupply => "The supply side leaks too much.",
+        CheckRule::LeakExtract => "The extract side leaks too much.",
+    }
 }
 
 const fn missing(condition: Condition) -> &'static str {

@@ -3,7 +3,7 @@ use crate::{demo, prose};
 use airtally::co2;
 use airtally::facts::Facts;
 use airtally::given::Givens;
-use airtally::house::{Choices, Credit, House, HouseField, KitchenDraw, Print, Table, WetRooms};
+use airtally::house::{Choices, Credit, Fuel, House, HouseField, KitchenDraw, Print, Table, WetRooms};
 use airtally::rules::{Demand, RuleSet};
 use airtally::runs::Runs;
 use airtally::shares::Shares;
@@ -12,7 +12,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-const ALL: [F; 60] = [
+const ALL: [F; 66] = [
     F::FloorArea,
     F::AshraeTotal,
     F::AshraeTable,
@@ -73,6 +73,12 @@ const ALL: [F; 60] = [
     F::BendRadius,
     F::LeakLimit,
     F::Tolerance,
+    F::NetDraw,
+    F::HousePressure,
+    F::HoleLimit,
+    F::LeakAt,
+    F::LeakInTest,
+    F::CrossingDepth,
 ];
 
 #[test]
@@ -121,9 +127,11 @@ fn houses() -> Vec<House> {
 }
 
 fn with(house: &House, choices: Choices) -> House {
+    let choices = Choices { fuel: Some(Fuel::Solid), ..choices };
     let mut house = House { choices, ..house.clone() };
+    let found = [("250", HouseField::JoistDepth), ("50", HouseField::LeakPressure), ("9", HouseField::LeakSupply)];
     let texts = [("5", HouseField::EnvelopeHeight), ("0.6", HouseField::WeatherFactor), ("9", HouseField::People)];
-    for (text, field) in [("50", HouseField::RunTime)].into_iter().chain(texts) {
+    for (text, field) in [("50", HouseField::RunTime)].into_iter().chain(texts).chain(found) {
         house.entries.push((field, airtally::entry::Entry::new(text, field.limit().unit)));
     }
     house
@@ -139,6 +147,6 @@ fn worked(house: &House) -> Working {
     let openings = transfer::openings(&facts, &shares, &givens, &mut working, &mut issues);
     co2::nights(&facts, &shares, &givens, &mut working, &mut issues);
     let parts = Parts { house, facts: &facts, givens: &givens, shares: &shares, runs: &runs, openings: &openings };
-    steps::list(&parts, &mut working);
+    steps::list(&parts, &mut working, &mut Vec::new());
     working
 }

@@ -1,6 +1,7 @@
 //! What can be chosen.
 
-use airtally::house::{Credit, Display, KitchenDraw, Print, Table, TubeSize, WetRooms};
+use airtally::house::WetRooms;
+use airtally::house::{Building, Credit, Display, Failing, Fuel, Joist, KitchenDraw, Outlets, Print, Table, TubeSize};
 use airtally::rules::RuleSet;
 
 /// A rule set with its country.
@@ -113,5 +114,50 @@ pub const fn tube(tube: TubeSize) -> &'static str {
         TubeSize::Od63 => "63 mm tube",
         TubeSize::Od75 => "75 mm tube",
         TubeSize::Od90 => "90 mm tube",
+    }
+}
+
+/// What the joists are.
+pub const fn joist(joist: Joist) -> &'static str {
+    match joist {
+        Joist::Solid => "Solid timber",
+        Joist::Engineered => "I-joists, LVL or glued timber",
+        Joist::Truss => "Trusses",
+        Joist::Steel => "Steel",
+        Joist::Concrete => "Concrete, no joists",
+    }
+}
+
+/// What burns fuel.
+pub const fn fuel(fuel: Fuel) -> &'static str {
+    match fuel {
+        Fuel::Nothing => "Nothing",
+        Fuel::Sealed => "Only what takes its air from outdoors",
+        Fuel::Gas => "Gas or oil with an open flue",
+        Fuel::Solid => "A stove or an open fire",
+    }
+}
+
+/// New or lived in.
+pub const fn building(building: Building) -> &'static str {
+    match building {
+        Building::New => "New, or gutted",
+        Building::Old => "Lived in",
+    }
+}
+
+/// The outside terminals.
+pub const fn outlets(outlets: Outlets) -> &'static str {
+    match outlets {
+        Outlets::Apart => "Two, apart",
+        Outlets::Combined => "One combined terminal, factory-built",
+    }
+}
+
+/// When one fan fails.
+pub const fn failing(failing: Failing) -> &'static str {
+    match failing {
+        Failing::NotKnown => "Not known: the other may run on",
+        Failing::BothStop => "Both fans stop",
     }
 }

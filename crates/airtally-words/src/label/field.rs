@@ -41,6 +41,36 @@ pub const fn house_field(field: HouseField) -> Label {
         }
         HouseField::RunTime => label("Running time", "Share of every 4 hours in which the system runs; empty: all day"),
         HouseField::People => label("People", "Empty: the sleepers together"),
+        _ => found(field),
+    }
+}
+
+/// A field of what is found on site.
+const fn found(field: HouseField) -> Label {
+    match field {
+        HouseField::JoistDepth => label("Depth of the joists", "As it is, not as it is sold: a 2×10 is 9.25 in"),
+        HouseField::JoistSpan => label("Free span of the joists", "From bearing to bearing"),
+        HouseField::JoistClear => label("Clear between two joists", "From side to side"),
+        HouseField::OtherFans => label("Other fans together", "Cooker hood, dryer, old fans, all running at once"),
+        HouseField::IntakeGround => label("Intake above ground", "To its lower edge; above the usual snow"),
+        HouseField::IntakeSource => {
+            label("Intake to the nearest foul air", "Vent, chimney, bin, street, parking: straight through the air")
+        }
+        HouseField::IntakeBelow => label("Intake below that", "How far the intake lies below it; minus: above"),
+        HouseField::IntakeExhaust => label("Intake to own exhaust", "Straight through the air"),
+        HouseField::ExhaustAbove => label("Exhaust above intake", "How far it lies above; minus: below"),
+        HouseField::ExhaustOpening => label("Exhaust to a window or door", "The nearest that opens"),
+        HouseField::ExhaustBoundary => label("Exhaust to the boundary", "The nearest edge of the plot"),
+        HouseField::LeakPressure => label("Pressure of the test", "As the gauge read"),
+        HouseField::LeakSupply => label("Leak, supply side", "What the blower had to bring"),
+        HouseField::LeakExtract => label("Leak, extract side", "What the blower had to bring"),
+        HouseField::FloorArea
+        | HouseField::Ceiling
+        | HouseField::Ach50
+        | HouseField::EnvelopeHeight
+        | HouseField::WeatherFactor
+        | HouseField::RunTime
+        | HouseField::People => house_field(field),
     }
 }
 
@@ -55,6 +85,10 @@ pub const fn room_field(field: RoomField) -> Label {
         RoomField::SupplyRun => {
             label("Supply tube", "From the manifold to the room, leg by leg: 3.2 + 1.4; empty: not measured yet")
         }
+        RoomField::SupplyBuilt | RoomField::ExtractBuilt => {
+            label("It ran", "Length of one tube as pulled; legs may be added")
+        }
+        RoomField::SupplyTubes | RoomField::ExtractTubes => label("Tubes pulled", "Empty: as planned"),
         RoomField::ExtractRun => {
             label("Extract tube", "From the manifold to the room, leg by leg: 3.2 + 1.4; empty: not measured yet")
         }

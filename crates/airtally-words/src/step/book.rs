@@ -2,6 +2,7 @@
 //!
 //! The text is no part of the program. A page loads it after its first paint, so that nobody waits for it.
 
+use airtally::id::CheckRule;
 use airtally::steps::StepRule;
 use std::ops::Range;
 
@@ -10,6 +11,7 @@ use std::ops::Range;
 pub struct StepBook {
     text: String,
     chapters: [Range<usize>; StepRule::ALL.len()],
+    checks: [Range<usize>; CheckRule::ALL.len()],
 }
 
 impl StepBook {
@@ -24,15 +26,20 @@ impl StepBook {
     /// ```
     pub fn open(text: String) -> Self {
         let mut chapters = [const { 0..0 }; StepRule::ALL.len()];
+        let mut checks = [const { 0..0 }; CheckRule::ALL.len()];
         let mut at = 0;
         for chapter in text.split(HEAD) {
-            let id = chapter.lines().next().unwrap_or_default();
-            if let Some(rule) = StepRule::ALL.into_iter().find(|rule| rule.id() == id.trim()) {
-                chapters[rule as usize] = at..at + chapter.len();
+            let id = chapter.lines().next().unwrap_or_default().trim();
+            let place = match id.strip_prefix(CHECK) {
+                Some(id) => CheckRule::ALL.iter().position(|rule| rule.id() == id).map(|at| &mut checks[at]),
+                None => StepRule::ALL.iter().position(|rule| rule.id() == id).map(|at| &mut chapters[at]),
+            };
+            if let Some(place) = place {
+                *place = at..at + chapter.len();
             }
             at += chapter.len() + HEAD.len_utf8();
         }
-        Self { text, chapters }
+        Self { text, chapters, checks }
     }
 
     /// The book as it is in the repository, for tests and other programs.
@@ -53,10 +60,21 @@ impl StepBook {
 
     /// The lines of a chapter that begin with a mark.
     pub(super) fn lines(&self, rule: StepRule, mark: char) -> impl Iterator<Item = &str> {
-        let chapter = self.text.get(self.chapters[rule as usize].clone()).unwrap_or_default();
+        self.marked(&self.chapters[rule as usize], mark)
+    }
+
+    /// The lines of a check's chapter that begin with a mark.
+    pub(super) fn check_lines(&self, rule: CheckRule, mark: char) -> impl Iterator<Item = &str> {
+        self.marked(&self.checks[rule as usize], mark)
+    }
+
+    fn marked(&self, chapter: &Range<usize>, mark: char) -> impl Iterator<Item = &str> {
+        let chapter = self.text.get(chapter.clone()).unwrap_or_default();
         chapter.lines().filter_map(move |line| line.strip_prefix(mark)).map(str::trim)
     }
 }
 
 /// Begins a chapter. No sentence has it.
 const HEAD: char = '=';
+/// Begins the head of a check's chapter.
+const CHECK: &str = "check ";

@@ -4,9 +4,10 @@ use super::StepBook;
 use super::fill::{Slot, fill};
 use crate::{format, label, room};
 use airtally::house::{Display, House};
+use airtally::on_site::Verdict;
 use airtally::quantity::{Unit, convert};
 use airtally::rules::Air;
-use airtally::steps::{Home, Number, NumberName, Status, Step, StepKey};
+use airtally::steps::{Check, Home, Number, NumberName, Status, Step, StepKey};
 
 impl StepBook {
     /// What to do, with this house's numbers worked in.
@@ -22,7 +23,10 @@ impl StepBook {
     pub fn title(&self, step: &Step, house: &House, display: Display) -> String {
         let here = Home::of(house.choices.rules);
         let lines = self.lines(step.key.rule, '-').filter_map(|line| at_home(line, here));
-        let filling = |slot: Slot| place(step, slot, display).or_else(|| common(&step.key, house, slot));
+        let filling = |slot: Slot| {
+            let marks = || step_marks(step, slot);
+            place(&step.numbers, slot, display).or_else(marks).or_else(|| common(&step.key, house, slot))
+        };
         lines.map(|line| fill(line, &filling)).find_map(|text| text).unwrap_or_default()
     }
 
@@ -34,6 +38,26 @@ impl StepBook {
     }
 }
 
+impl StepBook {
+    /// What a check comes to.
+    pub fn check(&self, check: &Check, display: Display) -> String {
+        let lines = self.check_lines(check.rule, verdict_mark(check.verdict));
+        let filling = |slot: Slot| place(&check.numbers, slot, display);
+        lines.map(|line| fill(line, &filling)).find_map(|text| text).unwrap_or_default()
+    }
+}
+
+/// What begins the lines of a verdict.
+const fn verdict_mark(verdict: Verdict) -> char {
+    match verdict {
+        Verdict::Holds => '+',
+        Verdict::Excepted => '~',
+        Verdict::Fails => 'x',
+        Verdict::Unknown => '?',
+        Verdict::Designer => '*',
+    }
+}
+
 /// The line without its `@place`; `None` when it is for another place.
 fn at_home(line: &str, here: Home) -> Option<&str> {
     match line.strip_prefix('@') {
@@ -42,15 +66,17 @@ fn at_home(line: &str, here: Home) -> Option<&str> {
     }
 }
 
-/// A number of the step, the things it counts, or its marks.
-fn place(step: &Step, slot: Slot, display: Display) -> Option<String> {
-    if slot.name == "marks" {
-        let (air, run) = step.mark?;
-        let tubes = step.numbers.first()?.value?;
-        return Some(marks(air, run, tubes as u32));
-    }
+/// The marks on the tubes of a run.
+fn step_marks(step: &Step, slot: Slot) -> Option<String> {
+    let (air, run) = step.mark.filter(|_| slot.name == "marks")?;
+    let tubes = step.numbers.first()?.value?;
+    Some(marks(air, run, tubes as u32))
+}
+
+/// A number, or the things it counts.
+fn place(numbers: &[Number], slot: Slot, display: Display) -> Option<String> {
     let at = slot.name.bytes().next().filter(u8::is_ascii_digit)?;
-    let number = step.numbers.get(usize::from(at - b'0'))?;
+    let number = numbers.get(usize::from(at - b'0'))?;
     let value = number.value?;
     let form = slot.form((value - 1.0).abs() < f64::EPSILON);
     match (slot.silent, slot.forms) {

@@ -1,7 +1,9 @@
 use super::*;
 use crate::{demo, prose};
 use airtally::edit::Edit;
-use airtally::house::{Display, House, RoomKind};
+use airtally::house::{Building, Choices, Display, Failing, Field, Fuel, House, HouseField, Joist, RoomKind};
+use airtally::id::CheckRule;
+use airtally::quantity::Unit;
 use airtally::report::Report;
 use airtally::rules::{Air, RuleSet};
 use airtally::steps::{StepKey, StepRule};
@@ -46,7 +48,8 @@ fn every_step_has_a_title_a_rule_and_perhaps_a_caution() {
 
 #[test]
 fn every_rule_appears_with_a_title_of_its_own() {
-    let house = Edit::AddRoom(RoomKind::Garage).apply(&demo::larkfield());
+    let mut house = Edit::AddRoom(RoomKind::Garage).apply(&demo::larkfield());
+    house.choices.building = Building::Old;
     let (book, report) = (StepBook::english(), Report::of(house.clone()));
     let mut titles: Vec<String> =
         report.steps().iter().map(|step| book.title(step, &house, Display::CubicMetres)).collect();
@@ -114,8 +117,62 @@ fn cautions_stand_where_the_danger_is() {
 fn the_book_has_a_chapter_for_every_step_and_no_other() {
     let text = include_str!("../../text/steps.txt");
     let heads: Vec<&str> = text.lines().filter_map(|line| line.strip_prefix("= ")).collect();
-    assert_eq!(heads, StepRule::ALL.map(StepRule::id));
+    let checks = CheckRule::ALL.map(|rule| ["check ", rule.id()].concat());
+    let own = StepRule::ALL.map(|rule| rule.id().to_owned());
+    assert_eq!(heads, [&own[..], &checks[..]].concat());
     for line in text.lines().filter(|line| !line.is_empty()) {
-        assert!(["# ", "#", "= ", "- ", ": ", "! ", "> "].iter().any(|mark| line.starts_with(mark)), "{line}");
+        assert!(
+            ["# ", "#", "= ", "- ", ": ", "! ", "> ", "+ ", "~ ", "x ", "? ", "* "]
+                .iter()
+                .any(|mark| line.starts_with(mark)),
+            "{line}"
+        );
     }
+}
+
+/// Whatever is found on site, under every rule set: what a check says is a sentence with all its numbers.
+#[test]
+fn every_check_says_what_it_comes_to() {
+    let book = StepBook::english();
+    let mut said: Vec<(CheckRule, char)> = Vec::new();
+    for rules in RuleSet::ALL {
+        for (depth, distance, leak) in [("", "", ""), ("90", "0.4", "60"), ("400", "20", "0.5")] {
+            for (fuel, joist) in [(None, None), (Some(Fuel::Solid), Some(Joist::Truss)), (Some(Fuel::Sealed), None)] {
+                let house = on_site(rules, (fuel, joist), (depth, distance, leak));
+                for check in Report::of(house).steps().iter().flat_map(|step| &step.checks) {
+                    let text = book.check(check, Display::CubicMetres);
+                    prose::is_sentence(&text);
+                    said.push((check.rule, text.chars().next().unwrap()));
+                }
+            }
+        }
+    }
+    assert!(CheckRule::ALL.iter().all(|rule| said.iter().any(|(other, _)| other == rule)));
+}
+
+fn on_site(
+    rules: RuleSet,
+    (fuel, joist): (Option<Fuel>, Option<Joist>),
+    (depth, distance, leak): (&str, &str, &str),
+) -> House {
+    let house = demo::larkfield();
+    let choices = Choices { rules, fuel, joist, failing: Failing::NotKnown, ..house.choices };
+    let mut house = Edit::Choose(choices).apply(&house);
+    for field in HouseField::ALL {
+        if depth.is_empty() || !house.text(Field::House(field)).is_empty() {
+            continue;
+        }
+        let text = match field {
+            HouseField::JoistDepth | HouseField::JoistClear => depth,
+            HouseField::LeakPressure => "50",
+            HouseField::LeakSupply | HouseField::LeakExtract => leak,
+            HouseField::OtherFans => "200",
+            field if field.limit().unit == Unit::Metre && field != HouseField::EnvelopeHeight => distance,
+            _ => continue,
+        };
+        house = Edit::Set(Field::House(field), text.to_owned(), field.limit().unit).apply(&house);
+    }
+    let bath = room(&house, RoomKind::Bathroom);
+    let field = Field::Room(bath, airtally::house::RoomField::ExtractBuilt);
+    Edit::Set(field, "9".to_owned(), Unit::Metre).apply(&house)
 }
