@@ -53,6 +53,17 @@ export const states = [
     await boxes.nth(0).check();
     await boxes.nth(1).check();
   } },
+  { name: "steps-found", steps: async (person) => {
+    await example(person, "Steps");
+    await person.page.getByLabel("What burns fuel in the house").selectOption({ label: "A stove or an open fire" });
+    await person.page.getByRole("button", { name: /^Find out what the joists are/ }).click();
+    await person.page.getByLabel("Depth of the joists", { exact: true }).fill("225");
+  } },
+  { name: "steps-outside", steps: async (person) => {
+    await example(person, "Steps");
+    await person.page.getByRole("button", { name: /^Place the intake/ }).click();
+    await person.page.getByLabel("Intake to the nearest foul air", { exact: true }).fill("3");
+  } },
 ];
 
 async function example(person, stage) {

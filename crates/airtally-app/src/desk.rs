@@ -5,6 +5,7 @@ use airtally::house::{Field, RoomId};
 use airtally::issue::Place;
 use airtally::quantity::Unit;
 use airtally::rules::Level;
+use airtally::steps::{Phase, StepKey, Visit};
 use airtally::working::Address;
 use airtally_words::step::StepBook;
 use std::rc::Rc;
@@ -94,6 +95,39 @@ pub struct Aim {
     pub at: String,
 }
 
+/// When the steps in sight are done.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum When {
+    /// Whenever.
+    #[default]
+    Always,
+    /// On a visit.
+    Visit(Visit),
+    /// In a phase.
+    Phase(Phase),
+}
+
+/// Which steps are in sight.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct InSight {
+    /// When they are done.
+    pub when: When,
+    /// The room they belong to.
+    pub room: Option<RoomId>,
+}
+
+/// The step whose row is open.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum OpenStep {
+    /// The next one to do.
+    #[default]
+    Next,
+    /// This one.
+    This(StepKey),
+    /// None.
+    None,
+}
+
 /// The desk.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Desk {
@@ -113,6 +147,10 @@ pub struct Desk {
     pub said: Option<Said>,
     /// Where the focus goes.
     pub aim: Aim,
+    /// Which steps are in sight.
+    pub shown: InSight,
+    /// Which of them is open.
+    pub step: OpenStep,
     /// The sentences of the steps, and how far they have come.
     pub book: Book,
     /// Units taken for fields that are still empty.
@@ -151,6 +189,10 @@ pub enum Move {
     Aim(String),
     /// A unit taken for a field.
     Unit(Field, Unit),
+    /// Other steps in sight.
+    Show(InSight),
+    /// Another step opened, or all closed.
+    Step(OpenStep),
     /// The book of the steps has come, or has not.
     Book(Book),
 }
@@ -167,6 +209,8 @@ impl Desk {
             menu: false,
             said,
             aim: Aim::default(),
+            shown: InSight::default(),
+            step: OpenStep::Next,
             book: Book::OnItsWay,
             units: Vec::new(),
         }
@@ -233,6 +277,8 @@ impl Reducible for Desk {
             Move::Visit(place) => next.visit(place),
             Move::Aim(at) => next.aim(at),
             Move::Book(book) => next.book = book,
+            Move::Show(shown) => next.shown = shown,
+            Move::Step(step) => next.step = step,
             Move::Unit(field, unit) => {
                 next.units.retain(|(own, _)| *own != field);
                 next.units.push((field, unit));

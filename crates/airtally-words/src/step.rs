@@ -2,15 +2,17 @@
 
 mod book;
 mod fill;
+mod lists;
 mod sentence;
 
 #[cfg(test)]
 mod tests;
 
 pub use book::StepBook;
+pub use lists::{cable, change, crossing};
 pub use sentence::marks;
 
-use airtally::steps::{NumberName, Phase};
+use airtally::steps::{NumberName, Phase, Visit};
 
 /// A phase of the work.
 pub const fn phase(phase: Phase) -> &'static str {
@@ -32,6 +34,16 @@ pub const fn phase(phase: Phase) -> &'static str {
     }
 }
 
+/// A visit to the site.
+pub const fn visit(visit: Visit) -> &'static str {
+    match visit {
+        Visit::Survey => "Visit 1: look and set out",
+        Visit::FirstFix => "Visit 2: before the board",
+        Visit::StartUp => "Visit 3: ready and start",
+        Visit::Measuring => "Visit 4: measure, hand over",
+    }
+}
+
 /// What a number of a step counts or measures.
 pub const fn number_name(name: NumberName) -> &'static str {
     use NumberName as N;
@@ -46,6 +58,7 @@ pub const fn number_name(name: NumberName) -> &'static str {
         N::Area => "Free area",
         N::JoistDepth => "Least depth of the joist",
         N::Length => "Length",
+        N::Crossing => "Height where two tubes cross",
         N::Thickness => "Thickness of insulation",
         N::TrapDrop => "Drop of the trap",
         N::TrapSeal => "Water seal of the trap",

@@ -28,7 +28,7 @@ fn of_house(page: &Page, field: HouseField) -> Option<Shown> {
         }
         HouseField::People => Some(value(facts.persons(), Unit::Count)),
         HouseField::RunTime => Some(value(HouseField::RunTime.limit().range.1, Unit::Percent)),
-        HouseField::Ach50 | HouseField::EnvelopeHeight | HouseField::WeatherFactor => None,
+        _ => None,
     }
 }
 
@@ -38,6 +38,6 @@ fn of_room(page: &Page, room: RoomId, field: RoomField) -> Option<Shown> {
         RoomField::Area => facts.area.map(|area| in_display(area.value(), area.unit(), page.display())),
         RoomField::Height => Some(in_display(facts.height.value(), facts.height.unit(), page.display())),
         RoomField::Sleepers => Some(value(facts.sleepers, Unit::Count)),
-        RoomField::Length | RoomField::Width | RoomField::SupplyRun | RoomField::ExtractRun => None,
+        _ => None,
     }
 }

@@ -3,6 +3,7 @@
 
 pub mod air;
 pub mod choice;
+pub mod choices;
 pub mod defaults;
 pub mod doubt;
 pub mod entry;

@@ -100,6 +100,11 @@ pub const fn rule_default() -> &'static str {
     "As the rule set has it"
 }
 
+/// When nobody has looked or asked yet.
+pub const fn not_known() -> &'static str {
+    "Not known yet"
+}
+
 /// Printed coefficients.
 pub const fn print(print: Print) -> &'static str {
     match print {

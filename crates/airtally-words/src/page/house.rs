@@ -75,6 +75,16 @@ pub const TABLE: &str = "Table or equation";
 pub const WET: &str = "Exhaust of wet rooms";
 /// A choice.
 pub const KITCHEN: &str = "Exhaust of the kitchen";
+/// A choice.
+pub const BUILDING: &str = "The building";
+/// A choice.
+pub const FUEL: &str = "What burns fuel in the house";
+/// A choice.
+pub const JOIST: &str = "The joists";
+/// A choice.
+pub const OUTLETS: &str = "Outside terminals";
+/// A choice.
+pub const FAILING: &str = "When one fan of the unit stops";
 /// On to the next stage.
 pub const NEXT_AIR: &str = "Next: how much air";
 

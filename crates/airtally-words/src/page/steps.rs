@@ -27,3 +27,38 @@ pub const BOOK_COMES: &str = "The steps are on their way…";
 pub const BOOK_MISSING: &str = "The sentences of the steps could not be loaded. They need the network once.";
 /// To load them again.
 pub const TRY_AGAIN: &str = "Try again";
+
+/// Which visit or phase is shown.
+pub const SHOW_WHEN: &str = "When";
+/// Which room is shown.
+pub const SHOW_WHERE: &str = "Where";
+/// All of them.
+pub const ALL_VISITS: &str = "All visits";
+/// All of them.
+pub const ALL_ROOMS: &str = "Whole house";
+/// When nothing is left in sight.
+pub const NO_STEPS_HERE: &str = "No step of this visit belongs to this room.";
+/// Over the fields of a step.
+pub const FOUND: &str = "What you found";
+/// Read out before a check.
+pub const CHECK_HOLDS: &str = "As it must be: ";
+/// Read out before a check.
+pub const CHECK_FAILS: &str = "Not as it must be: ";
+/// Read out before a check.
+pub const CHECK_UNKNOWN: &str = "To find out: ";
+/// Read out before a check.
+pub const CHECK_DESIGNER: &str = "To ask: ";
+/// In place of a tick that cannot be set.
+pub const HELD: &str = "Done when what you found is as it must be.";
+/// Over what was changed on site.
+pub const CHANGES: &str = "Changed on site";
+
+/// A phase in the list of what is shown.
+pub fn phase_of(name: &str) -> String {
+    ["· ", name].concat()
+}
+
+/// `Stop 2 of 3`: a phase of many steps, so many at a time.
+pub fn stop(at: usize, all: usize) -> String {
+    ["Stop ", &at.to_string(), " of ", &all.to_string()].concat()
+}

@@ -48,6 +48,16 @@ pub enum Choice {
     Print,
     /// Whether a credit is claimed.
     Credit,
+    /// New or lived in.
+    Building,
+    /// What the joists are.
+    Joist,
+    /// What burns fuel.
+    Fuel,
+    /// One outside terminal or two.
+    Outlets,
+    /// What happens when one fan fails.
+    Failing,
 }
 
 /// Units of display and of the steps an installer can set.

@@ -3,7 +3,7 @@
 mod order;
 mod rule;
 
-pub use rule::{Phase, StepRule, Waits};
+pub use rule::{Phase, StepRule, Visit, Waits};
 
 use super::{Air, RoomId};
 

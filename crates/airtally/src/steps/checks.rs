@@ -115,8 +115,21 @@ fn joist_hole(making: &mut Making, hole: Number, depth: Length, share: G) {
     if !fits {
         making.say(Issue::new(Place::Field(Field::House(H::JoistDepth)), Trouble::CheckFails(C::JoistHole)));
     }
-    making.check(C::JoistHole, verdict, source, [hole, most]);
+    let mut numbers = vec![hole, most];
+    if let Some(span) = making.parts.facts.found(H::JoistSpan).filter(|_| making.home != Home::UnitedStates) {
+        numbers.extend(ZONE.map(|share| Number {
+            name: N::Distance,
+            value: Some(span.value() * share),
+            unit: span.unit(),
+            origin: Origin::Printed(&BRITISH_ZONE),
+        }));
+    }
+    making.check(C::JoistHole, verdict, source, numbers);
 }
+
+/// Where holes may be, as shares of the span from a bearing.
+const ZONE: [f64; 2] = [0.25, 0.4];
+static BRITISH_ZONE: Source = Source::memory("British timber practice", "", "holes in 0.25 to 0.4 of the span");
 
 /// The distances outside, as the rule set asks for them.
 pub(super) fn outside_checks(making: &mut Making) {

@@ -3,10 +3,12 @@
 //! A step is made by a rule for the house, for a room, or for each run. It carries the numbers of this house, who says
 //! so, and what keeps it locked. Ticks are keyed by rule, room and direction, so that they survive any edit.
 
+mod asks;
 mod checks;
 mod commissioning;
 mod finish;
 mod list;
+mod lists;
 mod locks;
 mod making;
 mod rough;
@@ -15,9 +17,11 @@ mod survey;
 #[cfg(test)]
 mod tests;
 
-pub use crate::id::{Home, Phase, StepKey, StepRule, Waits};
+pub use crate::id::{Home, Phase, StepKey, StepRule, Visit, Waits};
+pub use asks::Asks;
 pub use checks::Check;
 pub use list::{Parts, list};
+pub use lists::{Cable, Change, Crossing, cables, changes, crossings};
 pub use sums::{
     bend_radius, grille_area, joist_depth, main_speed, part_of_flow, trap_drop, trap_seal, unit_maximum, wall_core,
 };
@@ -98,6 +102,8 @@ pub enum NumberName {
     JoistDepth,
     /// A length of a part.
     Length,
+    /// Height where two tubes cross.
+    Crossing,
     /// A thickness of insulation.
     Thickness,
     /// The drop of a trap.

@@ -105,7 +105,8 @@ fn check_structure(making: &mut Making) {
     let depth = making.line((N::JoistDepth, Formula::JoistDepth), (depth.as_mm(), Unit::Millimetre), source, &terms);
     let crossing = (making.outside().0 * 2.0).as_mm();
     let terms = [making.outside().1];
-    let crossing = making.line((N::Length, Formula::CrossingDepth), (crossing, Unit::Millimetre), &ARITHMETIC, &terms);
+    let crossing =
+        making.line((N::Crossing, Formula::CrossingDepth), (crossing, Unit::Millimetre), &ARITHMETIC, &terms);
     making.step_by(R::CheckStructure, share, [hole, depth, crossing]);
     checks::joist_checks(making, hole);
 }

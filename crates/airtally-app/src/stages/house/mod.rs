@@ -1,7 +1,6 @@
 //! House: which rooms there are and what is known of the house.
 
 mod adders;
-mod choices;
 mod editor;
 mod room;
 mod site;

@@ -1,12 +1,12 @@
 //! The house itself: its name, the rule set, the units, and what is known of it as a whole.
 
-use super::choices::choice_fields;
 use crate::context::View;
 use crate::frame::top::unit_chips;
 use crate::parts::choice::rules_select;
+use crate::parts::choices::choice_fields;
 use crate::parts::entry::entry;
 use crate::ui::el::{el, tag, text};
-use airtally::house::{Field, HouseField};
+use airtally::house::{Choice, Field, HouseField};
 use airtally::rules::Inputs;
 use airtally_words::page as say;
 use yew::prelude::*;
@@ -27,6 +27,7 @@ pub fn site(view: &View) -> Html {
             units,
             always.iter().chain(fields).map(|field| entry(view, *field, None)).collect(),
             choice_fields(page, hands, choices).into_iter().collect(),
+            choice_fields(page, hands, &[Choice::Building, Choice::Fuel]).into_iter().collect(),
         ],
     );
     el("section", "part", [el("h2", "", [text(say::HOUSE_ITSELF)]), fields])

@@ -1,11 +1,14 @@
 //! Steps: the checklist of this house in working order.
 
+mod filter;
+mod found;
+mod lists;
 mod step;
 
 use super::air::nothing_yet;
-use crate::context::{Page, View};
+use crate::context::View;
 use crate::desk::{Book, Move};
-use crate::ui::el::{button, el, els, nothing, tag, text};
+use crate::ui::el::{button, el, els, nodes, nothing, tag, text};
 use crate::ui::tally::tally;
 use airtally::steps::{Phase, Status, Step};
 use airtally_words::page as say;
@@ -24,14 +27,19 @@ pub fn steps(view: &View) -> Html {
         Book::OnItsWay => return without_book(say::BOOK_COMES, nothing()),
         Book::Missing => return without_book(say::BOOK_MISSING, again(view)),
     };
-    let phases = phases(steps);
+    let seen: Vec<&Step> = steps.iter().filter(|step| filter::is_shown(step, view.desk.shown)).collect();
+    let phases = phases(&seen);
     let (left, right) = phases.split_at(phases.len().div_ceil(2));
     let leaf = |phases: &[(Phase, Vec<&Step>)]| -> Html {
         phases.iter().map(|(phase, steps)| section(view, book, *phase, steps)).collect()
     };
-    let left = el("div", "leaf", [answer(page, book, steps), leaf(left)]);
-    el("div", "spread", [left, el("div", "leaf", [leaf(right)])])
+    let none = if seen.is_empty() { el("p", "", [text(say::NO_STEPS_HERE)]) } else { nothing() };
+    let head = [answer(view, book, steps), filter::filter(view, steps), none, leaf(left)];
+    el("div", "spread", [el("div", "leaf", head), el("div", "leaf", [leaf(right), lists::change_log(view)])])
 }
+
+/// Nobody keeps more in mind at once (common practice for checklists).
+const MOST_AT_A_STOP: usize = 9;
 
 /// The question, and where the sentences are.
 fn without_book(where_it_is: &'static str, way_on: Html) -> Html {
@@ -45,9 +53,9 @@ fn again(view: &View) -> Html {
 }
 
 /// The phases there are, each with its steps, in working order.
-fn phases(steps: &[Step]) -> Vec<(Phase, Vec<&Step>)> {
+fn phases<'a>(steps: &[&'a Step]) -> Vec<(Phase, Vec<&'a Step>)> {
     let mut phases: Vec<(Phase, Vec<&Step>)> = Vec::new();
-    for step in steps {
+    for step in steps.iter().copied() {
         let phase = step.key.rule.phase();
         match phases.iter_mut().find(|(known, _)| *known == phase) {
             Some((_, steps)) => steps.push(step),
@@ -61,12 +69,13 @@ fn done_of<'a>(steps: impl Iterator<Item = &'a Step>) -> u32 {
     steps.filter(|step| step.status == Status::Done).count() as u32
 }
 
-fn answer(page: &Page, book: &StepBook, steps: &[Step]) -> Html {
+fn answer(view: &View, book: &StepBook, steps: &[Step]) -> Html {
+    let page = &view.page;
     let (done, all) = (done_of(steps.iter()), steps.len() as u32);
     let next = steps.iter().find(|step| step.status == Status::Open);
     let next = match next {
         Some(next) => {
-            let link = step::link(&next.key, book.title(next, &page.house, page.display()));
+            let link = step::link(view, next.key, book.title(next, &page.house, page.display()));
             el("p", "", [text(say::NEXT_STEP), text(" "), link])
         }
         None if done == all => el("p", "", [text(say::STEPS_FINISHED)]),
@@ -90,6 +99,12 @@ fn section(view: &View, book: &StepBook, phase: Phase, steps: &[&Step]) -> Html 
     let count = el("span", "small soft", [text(say::of(done, all))]);
     let count = el("span", "tallied", [tally(done, all, say::steps_done(done, all)), count]);
     let head = el("div", "phase-head", [el("h2", "", [text(phase_name(phase))]), count]);
-    let list = els("ol", "ledger steps", steps.iter().map(|step| step::item(view, book, step)));
-    tag("section", "phase part").key(phase as usize).around([head, list])
+    let next = view.page.report.steps().iter().find(|step| step.status == Status::Open).map(|step| step.key);
+    let stops = steps.chunks(MOST_AT_A_STOP);
+    let count = stops.len();
+    let lists = stops.enumerate().map(|(at, stop)| {
+        let name = if count > 1 { el("p", "stop-name", [text(say::stop(at + 1, count))]) } else { nothing() };
+        nodes([name, els("ol", "ledger steps", stop.iter().map(|step| step::item(view, book, step, next)))])
+    });
+    tag("section", "phase part").key(phase as usize).around([head, lists.collect()])
 }

@@ -1,9 +1,9 @@
 //! One step: its tick or lock, this house's numbers, the rule of thumb, the caution and who says so.
 
+use super::{found, lists};
 use crate::context::View;
-use crate::desk::{Move, Topic};
+use crate::desk::{InSight, Move, OpenStep, Topic};
 use crate::parts::source::source_line;
-use crate::platform::page as window;
 use crate::ui::el::{button, el, els, maybe, nothing, tag, text};
 use crate::ui::figure::{Size, figure, figure_button};
 use crate::ui::icon::{Icon, icon};
@@ -18,9 +18,14 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 use yew::virtual_dom::ListenerKind;
 
-/// The row of a step.
-pub fn item(view: &View, book: &StepBook, step: &Step) -> Html {
+/// The row of a step: what to do, and when it is open how, with this house's numbers.
+pub fn item(view: &View, book: &StepBook, step: &Step, next: Option<StepKey>) -> Html {
     let page = &view.page;
+    let open = match view.desk.step {
+        OpenStep::Next => next == Some(step.key),
+        OpenStep::This(key) => key == step.key,
+        OpenStep::None => false,
+    };
     let id = heading_id(&step.key);
     let title = book.title(step, &page.house, page.display());
     let lock = |words: String| el("p", "step-lock", [icon(Icon::Lock), el("span", "", [text(words)])]);
@@ -28,34 +33,57 @@ pub fn item(view: &View, book: &StepBook, step: &Step) -> Html {
         true => nothing(),
         false => els("div", "step-numbers", step.numbers.iter().map(|one| number(view, one))),
     };
-    let class = match step.status {
-        Status::Done => "step is-done",
-        Status::Open => "step",
-        Status::LockedBy(_) => "step is-locked",
+    let class = match (step.status, open) {
+        (Status::Done, false) => "step is-done",
+        (Status::Done, true) => "step is-done is-open",
+        (Status::Open, false) => "step",
+        (Status::Open, true) => "step is-open",
+        (Status::LockedBy(_), false) => "step is-locked",
+        (Status::LockedBy(_), true) => "step is-locked is-open",
     };
-    let body = el(
-        "div",
-        "step-body",
-        [
-            tag("h3", "step-do").attr("id", id.clone()).attr("tabindex", "-1").around([text(title)]),
-            maybe(book.lock(step, &page.house).map(lock)),
-            numbers,
-            el("p", "step-rule", [text(book.rule(step.key.rule).to_owned())]),
-            maybe(book.caution(step.key.rule).map(|words| caution(words.to_owned()))),
-            source_line(step.source),
-        ],
-    );
-    tag("li", class).key(id.clone()).around([tick(view, step, id), body])
+    let more_id = [&id, "-more"].concat();
+    let rule = book.rule(step.key.rule).to_owned();
+    let more = [
+        maybe(book.lock(step, &page.house).map(lock)),
+        numbers,
+        el("p", "step-rule", [text(rule)]),
+        lists::list(view, step),
+        maybe(book.caution(step.key.rule).map(|words| caution(words.to_owned()))),
+        found::asks(view, step),
+        found::checks(view, book, step, false),
+        source_line(step.source),
+    ];
+    let head = tag("h3", "step-do").attr("id", id.clone()).attr("tabindex", "-1");
+    let body = [
+        head.around([turn(view, step.key, open, title, &more_id)]),
+        found::checks(view, book, step, true),
+        tag("div", "step-more").attr("id", more_id).around(more),
+    ];
+    tag("li", class).key(id.clone()).around([tick(view, step, id), el("div", "step-body", body)])
+}
+
+/// The title, which opens and closes the row.
+fn turn(view: &View, key: StepKey, open: bool, title: String, more: &str) -> Html {
+    let other = if open { OpenStep::None } else { OpenStep::This(key) };
+    let pressed = view.hands.doing(move |hands| hands.make(Move::Step(other)));
+    let turn = button("step-turn", pressed).attr("aria-expanded", if open { "true" } else { "false" });
+    let sign = icon(if open { Icon::Up } else { Icon::Down });
+    turn.attr("aria-controls", more.to_owned()).around([el("span", "", [text(title)]), sign])
 }
 
 fn tick(view: &View, step: &Step, heading: String) -> Html {
     if matches!(step.status, Status::LockedBy(_)) {
         return el("span", "step-tick", [icon(Icon::Lock)]);
     }
+    if step.is_held() {
+        let sign = if step.status == Status::Done { Icon::Fine } else { Icon::Caution };
+        return tag("span", "step-tick").attr("title", say::HELD).around([icon(sign)]);
+    }
     let (key, hands) = (step.key, view.hands.clone());
     let told = Callback::from(move |event: Event| {
         if let Some(input) = event.target_dyn_into::<HtmlInputElement>() {
             hands.edit(Edit::Tick(key, input.checked()));
+            hands.make(Move::Step(OpenStep::Next));
         }
     });
     let input = tag("input", "tick").attr("type", "checkbox").attr("aria-labelledby", heading);
@@ -82,10 +110,11 @@ fn value(view: &View, number: &Number, name: &str) -> Html {
 }
 
 /// A link to a step further down.
-pub fn link(key: &StepKey, words: String) -> Html {
-    let id = heading_id(key);
-    let pressed = Callback::from(move |_: Event| {
-        window::focus(&id);
+pub fn link(view: &View, key: StepKey, words: String) -> Html {
+    let pressed = view.hands.doing(move |hands| {
+        hands.make(Move::Show(InSight::default()));
+        hands.make(Move::Step(OpenStep::This(key)));
+        hands.make(Move::Aim(heading_id(&key)));
     });
     button("as-link", pressed).around([el("b", "", [text(words)])])
 }

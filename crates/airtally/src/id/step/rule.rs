@@ -55,6 +55,43 @@ impl Phase {
     ];
 }
 
+/// A visit to the site: some phases that belong together.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Visit {
+    /// Look, ask, set out.
+    Survey,
+    /// Everything that the board will hide.
+    FirstFix,
+    /// Everything before and at the first start.
+    StartUp,
+    /// Read, set, explain.
+    Measuring,
+}
+
+impl Visit {
+    /// All of them, in working order.
+    pub const ALL: [Self; 4] = [Self::Survey, Self::FirstFix, Self::StartUp, Self::Measuring];
+}
+
+impl Phase {
+    /// The visit it belongs to.
+    pub const fn visit(self) -> Visit {
+        match self {
+            Self::Before | Self::SetOut => Visit::Survey,
+            Self::Drill
+            | Self::Pull
+            | Self::Fix
+            | Self::Connect
+            | Self::Seal
+            | Self::Insulate
+            | Self::Drain
+            | Self::Protect => Visit::FirstFix,
+            Self::PreCheck | Self::Power => Visit::StartUp,
+            Self::Measure | Self::HandOver => Visit::Measuring,
+        }
+    }
+}
+
 /// A kind of step, in working order.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum StepRule {

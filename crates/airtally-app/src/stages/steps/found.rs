@@ -1,0 +1,42 @@
+//! What a step asks its person to type or choose, and what its answer comes to.
+
+use crate::context::View;
+use crate::parts::choices::choice_fields;
+use crate::parts::entry::entry;
+use crate::ui::el::{el, els, nothing, tag, text};
+use crate::ui::icon::{Icon, icon};
+use airtally::on_site::Verdict;
+use airtally::steps::{Asks, Check, Step};
+use airtally_words::page as say;
+use airtally_words::step::StepBook;
+use yew::prelude::*;
+
+/// The fields of a step, where it has any.
+pub fn asks(view: &View, step: &Step) -> Html {
+    let Asks { choices, fields } = Asks::of(step.key, &view.page.house.choices);
+    if choices.is_empty() && fields.is_empty() {
+        return nothing();
+    }
+    let choices = choice_fields(&view.page, &view.hands, choices).into_iter();
+    let fields = choices.chain(fields.into_iter().map(|field| entry(view, field, None)));
+    el("div", "step-found", [el("h4", "field-label", [text(say::FOUND)]), els("div", "fields", fields)])
+}
+
+/// What was found comes to this. Those that fail are seen also while the step is closed.
+pub fn checks(view: &View, book: &StepBook, step: &Step, failing: bool) -> Html {
+    let wanted = step.checks.iter().filter(|check| (check.verdict == Verdict::Fails) == failing);
+    wanted.map(|one| check(view, book, one)).collect()
+}
+
+fn check(view: &View, book: &StepBook, check: &Check) -> Html {
+    let asked = || tag("span", "check-sign").attr("aria-hidden", "true").around([text("?")]);
+    let (class, sign, aloud) = match check.verdict {
+        Verdict::Holds | Verdict::Excepted => ("check", icon(Icon::Fine), say::CHECK_HOLDS),
+        Verdict::Fails => ("check check-fails", icon(Icon::Caution), say::CHECK_FAILS),
+        Verdict::Unknown => ("check", asked(), say::CHECK_UNKNOWN),
+        Verdict::Designer => ("check check-fails", icon(Icon::Caution), say::CHECK_DESIGNER),
+    };
+    let words = book.check(check, view.page.display());
+    let said = [tag("span", "aloud").around([text(aloud)]), text(words)];
+    el("p", class, [sign, el("span", "", said)])
+}

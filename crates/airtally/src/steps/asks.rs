@@ -1,0 +1,56 @@
+//! What a step asks its person to type or choose, where the answer is found on site.
+
+use super::{StepKey, StepRule as R};
+use crate::house::{Choice, Choices, Field, Fuel, HouseField as H, RoomField};
+use crate::on_site::outside_rules;
+use crate::rules::Air;
+
+/// What a step asks.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Asks {
+    /// To choose.
+    pub choices: &'static [Choice],
+    /// To type.
+    pub fields: Vec<Field>,
+}
+
+impl Asks {
+    /// What the step of this key asks under these choices. Nothing is asked that would change nothing.
+    pub fn of(key: StepKey, choices: &Choices) -> Self {
+        let house = |fields: &[H]| fields.iter().map(|field| Field::House(*field)).collect();
+        match key.rule {
+            R::AskOpenFlues if matches!(choices.fuel, Some(Fuel::Gas | Fuel::Solid)) => {
+                Self { choices: &[Choice::Fuel, Choice::Failing], fields: house(&[H::OtherFans, H::Ach50]) }
+            }
+            R::AskOpenFlues => Self { choices: &[Choice::Fuel], fields: Vec::new() },
+            R::CheckStructure => {
+                Self { choices: &[Choice::Joist], fields: house(&[H::JoistDepth, H::JoistSpan, H::JoistClear]) }
+            }
+            R::PlaceIntake => outside(choices),
+            R::PullTubes => Self { choices: &[], fields: built(key) },
+            R::LeakTest => Self { choices: &[], fields: house(&[H::LeakPressure, H::LeakSupply, H::LeakExtract]) },
+            _ => Self::default(),
+        }
+    }
+}
+
+/// The distances that the rule set judges, and the heights that may stand in for them.
+fn outside(choices: &Choices) -> Asks {
+    let rules = outside_rules(choices.rules);
+    let fields = rules.iter().flat_map(|rule| [Some(rule.field), rule.above.map(|(field, _)| field)]);
+    let combined = rules.iter().any(|rule| rule.combined);
+    Asks {
+        choices: if combined { &[Choice::Outlets] } else { &[] },
+        fields: fields.flatten().map(Field::House).collect(),
+    }
+}
+
+/// Length and number of the tubes as pulled.
+fn built(key: StepKey) -> Vec<Field> {
+    let Some((room, air)) = key.room.zip(key.air) else { return Vec::new() };
+    let fields = match air {
+        Air::Supply => [RoomField::SupplyBuilt, RoomField::SupplyTubes],
+        Air::Extract => [RoomField::ExtractBuilt, RoomField::ExtractTubes],
+    };
+    fields.map(|field| Field::Room(room, field)).to_vec()
+}
