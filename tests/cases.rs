@@ -35,6 +35,7 @@ topics!(
     ireland,
     nbc,
     netherlands,
+    on_site,
     passive,
     shares,
     transfer,

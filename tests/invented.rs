@@ -2,8 +2,8 @@
 
 use airtally::edit::Edit;
 use airtally::given::GivenId;
+use airtally::house::{Building, Failing, Fuel, Joist, Outlets, Table, TubeSize, WetRooms};
 use airtally::house::{Choices, Credit, Display, Field, House, HouseField, KitchenDraw, Print, RoomField, RoomKind};
-use airtally::house::{Table, TubeSize, WetRooms};
 use airtally::rules::RuleSet;
 
 /// Numbers that look random (a linear congruential generator with Knuth's MMIX constants).
@@ -103,6 +103,11 @@ fn choices(rules: RuleSet, dice: &mut Dice) -> Choices {
         table: dice.perhaps(&Table::ALL),
         print: dice.pick(&Print::ALL),
         tube: dice.pick(&TubeSize::ALL),
+        building: dice.pick(&Building::ALL),
+        joist: dice.perhaps(&Joist::ALL),
+        fuel: dice.perhaps(&Fuel::ALL),
+        outlets: dice.pick(&Outlets::ALL),
+        failing: dice.pick(&Failing::ALL),
     }
 }
 
@@ -120,6 +125,17 @@ fn house_text(field: HouseField, dice: &mut Dice) -> Option<String> {
         HouseField::EnvelopeHeight => tenths(dice, 80, 300) + " ft",
         HouseField::WeatherFactor => format!("0.{}", 30 + dice.below(69)),
         HouseField::RunTime => return (dice.below(3) == 0).then(|| (25 + dice.below(76)).to_string()),
+        HouseField::JoistDepth | HouseField::JoistClear => format!("{} mm", 100 + dice.below(400)),
+        HouseField::LeakPressure => format!("{} Pa", 20 + dice.below(180)),
+        HouseField::LeakSupply | HouseField::LeakExtract => tenths(dice, 0, 300) + " m3/h",
+        HouseField::OtherFans => format!("{} cfm", dice.below(400)),
+        HouseField::IntakeBelow | HouseField::ExhaustAbove => format!("-{} ft", dice.below(6)),
+        HouseField::JoistSpan
+        | HouseField::IntakeGround
+        | HouseField::IntakeSource
+        | HouseField::IntakeExhaust
+        | HouseField::ExhaustOpening
+        | HouseField::ExhaustBoundary => tenths(dice, 3, 120) + " m",
     };
     (dice.below(5) > 0).then_some(text)
 }
@@ -138,6 +154,9 @@ fn room_text(field: RoomField, dice: &mut Dice) -> Option<String> {
         RoomField::Sleepers if dice.below(3) > 0 => return None,
         RoomField::Sleepers => (whole % 5).to_string(),
         RoomField::SupplyRun | RoomField::ExtractRun => format!("{whole}.{part} + 2½"),
+        _ if dice.below(4) > 0 => return None,
+        RoomField::SupplyBuilt | RoomField::ExtractBuilt => format!("{whole}.{part} m"),
+        RoomField::SupplyTubes | RoomField::ExtractTubes => (1 + whole % 4).to_string(),
     };
     Some(text)
 }

@@ -20,7 +20,7 @@ const SMALLEST: &str = concat!(
 );
 
 /// Ids of choices in version 1.
-const CHOICES: [(&str, &[&str]); 8] = [
+const CHOICES: [(&str, &[&str]); 13] = [
     (
         r#""rules":"adf-2021""#,
         &[
@@ -52,6 +52,12 @@ const CHOICES: [(&str, &[&str]); 8] = [
     (r#""wet":"""#, &["continuous", "on-demand"]),
     (r#""kitchen":"""#, &["system", "hood"]),
     (r#""table":"""#, &["table", "equation"]),
+    (r#""joist":"""#, &["solid", "engineered", "truss", "steel", "concrete"]),
+    (r#""fuel":"""#, &["nothing", "sealed", "gas", "solid"]),
+    // Those below have a default, which is not written.
+    (r#""building":"""#, &["old"]),
+    (r#""outlets":"""#, &["combined"]),
+    (r#""failing":"""#, &["both-stop"]),
 ];
 
 #[test]

@@ -1,6 +1,7 @@
 //! Random houses: any rooms, areas, people, rule sets, units and choices, typed as people type.
 
 use airtally::edit::Edit;
+use airtally::house::{Building, Failing, Fuel, Joist, Outlets};
 use airtally::house::{Choices, Credit, Display, Field, House, HouseField, KitchenDraw, Print, RoomField, RoomKind};
 use airtally::house::{Table, TubeSize, WetRooms};
 use airtally::quantity::Unit;
@@ -96,16 +97,30 @@ pub fn choices() -> impl Strategy<Value = Choices> {
         select(&Credit::ALL[..]),
         select(&Print::ALL[..]),
     );
-    (of_rule, select(&Display::ALL[..]), select(&TubeSize::ALL[..])).prop_map(
-        |((rules, wet, kitchen, table, credit, print), display, tube)| Choices {
-            rules,
-            display,
-            wet,
-            kitchen,
-            credit,
-            table,
-            print,
-            tube,
+    let on_site = (
+        select(&Building::ALL[..]),
+        prop::option::of(select(&Joist::ALL[..])),
+        prop::option::of(select(&Fuel::ALL[..])),
+        select(&Outlets::ALL[..]),
+        select(&Failing::ALL[..]),
+    );
+    (of_rule, on_site, select(&Display::ALL[..]), select(&TubeSize::ALL[..])).prop_map(
+        |((rules, wet, kitchen, table, credit, print), (building, joist, fuel, outlets, failing), display, tube)| {
+            Choices {
+                rules,
+                display,
+                wet,
+                kitchen,
+                credit,
+                table,
+                print,
+                tube,
+                building,
+                joist,
+                fuel,
+                outlets,
+                failing,
+            }
         },
     )
 }

@@ -103,6 +103,7 @@ fn choices(case: &Case) -> Choices {
         table: table.as_ref().map(|id| by_id(Table::ALL, Table::id, id)),
         print: print.as_ref().map_or_else(Print::default, |id| by_id(Print::ALL, Print::id, id)),
         tube: tube.as_ref().map_or_else(TubeSize::default, |id| by_id(TubeSize::ALL, TubeSize::id, id)),
+        ..Choices::default()
     }
 }
 

@@ -1,7 +1,8 @@
 //! Cases about one function.
 
 use super::read::Found;
-use airtally::quantity::{Concentration, Duration, Flow, Kind, Measure, Pressure, Unit, Volume, parse};
+use airtally::on_site::{self, Member};
+use airtally::quantity::{Concentration, Duration, Flow, Kind, Length, Measure, Pressure, Unit, Volume, parse};
 use airtally::rules::balance::Balance;
 use airtally::{co2, transfer};
 use serde::Deserialize;
@@ -14,6 +15,14 @@ pub enum Call {
     FreeArea { flow: String, pressure: String, discharge: f64, density: f64 },
     /// Reads as `co2`; absent outside its range.
     Co2After { time: String, generation: String, fresh: String, volume: String, outdoor: String },
+    /// A member of the frame by its depth: reads as `hole`, `notch`, and as `edge`.
+    Wood { member: String, depth: String },
+    /// Reads as `pressure`.
+    HousePressure { net: String, at_50: String },
+    /// Reads as `tubes`.
+    Bay { clear: String, outside: String },
+    /// Reads as `verdict`: whether it is far enough away, or high enough above.
+    Away { distance: String, least: String, height: Option<String>, above: Option<String> },
     /// Reads as `of-larger`, `of-average`, `from-average`, `within-tenth-of-supply`, `within-tenth-of-average`.
     Balance { supply: String, extract: String },
 }
@@ -35,6 +44,19 @@ impl Call {
                 );
                 after.map_or(Found::Nothing, |co2| Found::Number(co2.into()))
             }
+            (Self::Wood { member, depth }, what) => Found::Number(of_wood(member, as_length(depth), what).into()),
+            (Self::HousePressure { net, at_50 }, "pressure") => {
+                Found::Number(on_site::house_pressure(as_flow(net), as_flow(at_50)).into())
+            }
+            (Self::Bay { clear, outside }, "tubes") => {
+                let tubes = on_site::tubes_in_bay(as_length(clear), as_length(outside));
+                Found::Number(Measure::new(f64::from(tubes), Unit::Count))
+            }
+            (Self::Away { distance, least, height, above }, "verdict") => {
+                let above = height.as_ref().zip(above.as_ref()).map(|(own, least)| (as_length(own), as_length(least)));
+                let verdict = on_site::far_enough(as_length(distance), as_length(least), above);
+                Found::Text(format!("{verdict:?}").to_lowercase())
+            }
             (Self::Balance { supply, extract }, what) => match Balance::of(as_flow(supply), as_flow(extract)) {
                 Some(balance) => of_balance(&balance, what),
                 None => Found::Nothing,
@@ -42,6 +64,26 @@ impl Call {
             _ => panic!("nothing reads as \"{what}\" here"),
         }
     }
+}
+
+fn of_wood(member: &str, depth: Length, what: &str) -> Length {
+    let member = match member {
+        "joist" => Member::Joist,
+        "bearing stud" => Member::BearingStud,
+        "doubled stud" => Member::DoubledStud,
+        "partition stud" => Member::PartitionStud,
+        _ => panic!("no member is called \"{member}\""),
+    };
+    match what {
+        "hole" => member.hole(depth),
+        "notch" => member.notch(depth),
+        "edge" => member.edge(),
+        _ => panic!("nothing reads as \"{what}\" of a {member:?}"),
+    }
+}
+
+fn as_length(text: &str) -> Length {
+    Length::of(typed(text, Kind::Length, Unit::Inch)).expect("a length")
 }
 
 fn of_balance(balance: &Balance, what: &str) -> Found {
