@@ -5,9 +5,9 @@ use std::process::Command;
 
 /// Everything a first visit loads, in bytes after Brotli: no more than this, a little above what the page weighs. The
 /// ledger in DEVELOPERS.md says where the bytes went.
-const BUDGET: u64 = 163_000;
+const BUDGET: u64 = 180_000;
 
-/// What a first visit should weigh. Until it does, the size step says how much is still to go.
+/// What the thin chain alone should weigh. Until it does, the size step says how much is still to go.
 const AIM: u64 = 150_000;
 
 /// A change larger than this is worth a line in the ledger.

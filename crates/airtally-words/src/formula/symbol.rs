@@ -10,6 +10,7 @@ use airtally::formula::Formula as F;
 /// assert_eq!(meaning(Formula::Undercut, "b"), Some("width of the door"));
 /// assert_eq!(meaning(Formula::AshraeTotal, "b"), Some("rate for each person"));
 /// ```
+#[allow(clippy::too_many_lines, reason = "one line for each symbol")]
 pub fn meaning(formula: F, symbol: &str) -> Option<&'static str> {
     let own = match (formula, symbol) {
         (F::KitchenAirChanges, "n") => "air changes an hour",
