@@ -99,10 +99,14 @@ fn style_links(page: &str) -> Vec<(String, String)> {
     named.collect()
 }
 
-/// A style sheet without comments, indents and empty lines.
+/// A style sheet without comments, indents, line ends, and spaces that mean nothing.
 fn compact(sheet: &str) -> String {
     let text = between_removed(sheet, "/*", "*/");
-    text.lines().map(str::trim).filter(|line| !line.is_empty()).map(|line| format!("{line}\n")).collect()
+    let lines = text.lines().map(str::trim).filter(|line| !line.is_empty());
+    let line = lines.collect::<Vec<_>>().join(" ");
+    [("{ ", "{"), (" {", "{"), ("} ", "}"), (" }", "}"), ("; ", ";"), (": ", ":"), (", ", ","), (";}", "}")]
+        .iter()
+        .fold(line, |line, (long, short)| line.replace(long, short))
 }
 
 /// The page without comments and empty lines.
@@ -160,8 +164,9 @@ mod tests {
 
     #[test]
     fn a_compact_sheet_keeps_its_rules() {
-        let sheet = "/* why */\n.a {\n  color: red; /* because */\n}\n\n.b { top: 0 }";
-        assert_eq!(compact(sheet), ".a {\ncolor: red;\n}\n.b { top: 0 }\n");
+        let sheet =
+            "/* why */\n.a > .c {\n  color: red; /* because */\n}\n\n.b :first-child { inset: 0 calc(1px + 2px) }";
+        assert_eq!(compact(sheet), ".a > .c{color:red}.b :first-child{inset:0 calc(1px + 2px)}");
     }
 
     #[test]

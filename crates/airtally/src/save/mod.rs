@@ -8,7 +8,7 @@ pub use fields::Refusal;
 pub use tree::Tree;
 
 use crate::house::House;
-use fields::{Fields, whole};
+use fields::Fields;
 use serde::de::Error;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
@@ -53,11 +53,13 @@ pub fn read<'de, D: Deserializer<'de>>(from: D) -> Result<House, D::Error> {
 /// A [`Refusal`] that says where and why: not an airtally file, written by a newer program, an id used twice, an unknown
 /// name, kind, unit or rule set.
 pub fn open(file: Tree) -> Result<House, Refusal> {
-    let mut fields = Fields::of(file).map_err(|_| Refusal::new("this is no airtally file"))?;
-    let version = whole(fields.need("airtally")?, (0, i64::from(u32::MAX))).map_err(|why| why.within("airtally"))?;
-    match version {
+    if !matches!(file, Tree::Map(_)) {
+        return Err(Refusal::new("this is no airtally file"));
+    }
+    let mut fields = Fields::of(file);
+    match fields.whole("airtally", (0, i64::from(u32::MAX))) {
         1 => {}
-        0 => return Err(Refusal::new("version 0 was never written")),
+        0 => fields.refuse(Refusal::new("version 0 was never written")),
         newer => {
             return Err(Refusal::new(format!(
                 "the file is of version {newer}, written by a newer airtally; this one reads up to version {VERSION}"
@@ -65,7 +67,9 @@ pub fn open(file: Tree) -> Result<House, Refusal> {
         }
     }
     let house = fields.take("house");
-    fields.end()?;
-    let house = house.ok_or_else(|| Refusal::new("the file has no house"))?;
+    let house = fields.end(house)?;
+    if house == Tree::Nothing {
+        return Err(Refusal::new("the file has no house"));
+    }
     v1::open(house).map_err(|why| why.within("house"))
 }

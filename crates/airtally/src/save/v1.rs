@@ -89,86 +89,88 @@ fn map<const N: usize>(fields: [(&str, Tree); N]) -> Tree {
 /// # Errors
 /// [`Refusal`] with the place of the first thing that is not of this version.
 pub fn open(tree: Tree) -> Opened<House> {
-    let mut fields = Fields::of(tree)?;
+    let mut fields = Fields::of(tree);
+    let name = fields.text("name");
+    let choices = fields.need("choices");
     let house = House {
-        name: fields.text("name")?,
-        choices: open_choices(fields.need("choices")?).map_err(|why| why.within("choices"))?,
-        entries: open_entries(&mut fields, "entries", |id| pick(HouseField::ALL, HouseField::id, id))?,
-        rooms: fields.list("rooms", open_room)?,
-        next_room: fields.whole("next_room", IDS)? as u32,
-        settings: open_entries(&mut fields, "settings", GivenId::from_key)?,
-        ticks: fields.list("ticks", open_tick)?,
+        name,
+        choices: open_choices(choices).unwrap_or_else(|why| {
+            fields.refuse(why.within("choices"));
+            Choices::default()
+        }),
+        entries: open_entries(&mut fields, "entries", |id| pick(HouseField::ALL, HouseField::id, id)),
+        rooms: fields.list("rooms", open_room),
+        next_room: fields.whole("next_room", IDS) as u32,
+        settings: open_entries(&mut fields, "settings", GivenId::from_key),
+        ticks: fields.list("ticks", open_tick),
     };
-    fields.end()?;
     let mut ids: Vec<RoomId> = Vec::with_capacity(house.rooms.len());
     for room in &house.rooms {
         match ids.binary_search(&room.id) {
             Err(at) if room.id.0 < house.next_room => ids.insert(at, room.id),
             _ => {
                 let why = format!("the id {} is used twice or not below next_room", room.id.0);
-                return Err(Refusal::new(why).within("rooms"));
+                fields.refuse(Refusal::new(why).within("rooms"));
             }
         }
     }
-    Ok(house)
+    fields.end(house)
 }
 
 /// Numbers of rooms.
 const IDS: (i64, i64) = (0, u32::MAX as i64);
 
 fn open_choices(tree: Tree) -> Opened<Choices> {
-    let mut fields = Fields::of(tree)?;
+    let mut fields = Fields::of(tree);
     let choices = Choices {
-        rules: known(&mut fields, "rules", RuleSet::ALL, RuleSet::id)?,
-        display: known(&mut fields, "display", Display::ALL, Display::id)?,
-        wet: known_or_none(&mut fields, "wet", WetRooms::ALL, WetRooms::id)?,
-        kitchen: known_or_none(&mut fields, "kitchen", KitchenDraw::ALL, KitchenDraw::id)?,
-        table: known_or_none(&mut fields, "table", Table::ALL, Table::id)?,
-        credit: known(&mut fields, "credit", Credit::ALL, Credit::id)?,
-        print: known(&mut fields, "print", Print::ALL, Print::id)?,
-        tube: known(&mut fields, "tube", TubeSize::ALL, TubeSize::id)?,
-        building: known_or_none(&mut fields, "building", Building::ALL, Building::id)?.unwrap_or_default(),
-        joist: known_or_none(&mut fields, "joist", Joist::ALL, Joist::id)?,
-        fuel: known_or_none(&mut fields, "fuel", Fuel::ALL, Fuel::id)?,
-        outlets: known_or_none(&mut fields, "outlets", Outlets::ALL, Outlets::id)?.unwrap_or_default(),
-        failing: known_or_none(&mut fields, "failing", Failing::ALL, Failing::id)?.unwrap_or_default(),
+        rules: known(&mut fields, "rules", RuleSet::ALL, RuleSet::id),
+        display: known(&mut fields, "display", Display::ALL, Display::id),
+        wet: known_or_none(&mut fields, "wet", WetRooms::ALL, WetRooms::id),
+        kitchen: known_or_none(&mut fields, "kitchen", KitchenDraw::ALL, KitchenDraw::id),
+        table: known_or_none(&mut fields, "table", Table::ALL, Table::id),
+        credit: known(&mut fields, "credit", Credit::ALL, Credit::id),
+        print: known(&mut fields, "print", Print::ALL, Print::id),
+        tube: known(&mut fields, "tube", TubeSize::ALL, TubeSize::id),
+        building: known_or_none(&mut fields, "building", Building::ALL, Building::id).unwrap_or_default(),
+        joist: known_or_none(&mut fields, "joist", Joist::ALL, Joist::id),
+        fuel: known_or_none(&mut fields, "fuel", Fuel::ALL, Fuel::id),
+        outlets: known_or_none(&mut fields, "outlets", Outlets::ALL, Outlets::id).unwrap_or_default(),
+        failing: known_or_none(&mut fields, "failing", Failing::ALL, Failing::id).unwrap_or_default(),
     };
-    fields.end().map(|()| choices)
+    fields.end(choices)
 }
 
 fn open_room(tree: Tree) -> Opened<Room> {
-    let mut fields = Fields::of(tree)?;
-    let room = Room {
-        id: RoomId(fields.whole("id", IDS)? as u32),
-        kind: known(&mut fields, "kind", RoomKind::ALL, RoomKind::id)?,
-        name: fields.text("name")?,
-        storey: fields.whole("storey", (i64::from(i8::MIN), i64::from(i8::MAX)))? as i8,
-        open: match fields.take("open") {
-            None | Some(Tree::Nothing) => None,
-            Some(Tree::Flag(open)) => Some(open),
-            Some(_) => return Err(Refusal::new("this must be true or false").within("open")),
-        },
-        entries: open_entries(&mut fields, "entries", |id| pick(RoomField::ALL, RoomField::id, id))?,
+    let mut fields = Fields::of(tree);
+    let id = RoomId(fields.whole("id", IDS) as u32);
+    let kind = known(&mut fields, "kind", RoomKind::ALL, RoomKind::id);
+    let name = fields.text("name");
+    let storey = fields.whole("storey", (i64::from(i8::MIN), i64::from(i8::MAX))) as i8;
+    let open = match fields.take("open") {
+        Tree::Nothing => None,
+        Tree::Flag(open) => Some(open),
+        _ => fields.wrong("open", "this must be true or false"),
     };
-    fields.end().map(|()| room)
+    let entries = open_entries(&mut fields, "entries", |id| pick(RoomField::ALL, RoomField::id, id));
+    fields.end(Room { id, kind, name, storey, open, entries })
 }
 
 fn open_tick(tree: Tree) -> Opened<StepKey> {
-    let mut fields = Fields::of(tree)?;
-    let rule = known(&mut fields, "step", StepRule::ALL, StepRule::id)?;
-    let air = known_or_none(&mut fields, "air", Air::BOTH, Air::id)?;
+    let mut fields = Fields::of(tree);
+    let rule = known(&mut fields, "step", StepRule::ALL, StepRule::id);
+    let air = known_or_none(&mut fields, "air", Air::BOTH, Air::id);
     let room = match fields.take("room") {
-        None | Some(Tree::Nothing) => None,
-        Some(id) => Some(RoomId(super::fields::whole(id, IDS).map_err(|why| why.within("room"))? as u32)),
+        Tree::Nothing => None,
+        id => Some(RoomId(fields.as_whole("room", id, IDS) as u32)),
     };
-    fields.end().map(|()| StepKey { rule, room, air })
+    fields.end(StepKey { rule, room, air })
 }
 
 fn open_entries<K: Copy + PartialEq>(
     fields: &mut Fields,
     name: &str,
     find: impl Fn(&str) -> Option<K>,
-) -> Opened<Vec<(K, Entry)>> {
+) -> Vec<(K, Entry)> {
     let mut known: Vec<K> = Vec::new();
     fields.list(name, |tree| {
         let (field, entry) = open_entry(tree)?;
@@ -182,34 +184,45 @@ fn open_entries<K: Copy + PartialEq>(
 }
 
 fn open_entry(tree: Tree) -> Opened<(String, Entry)> {
-    let mut fields = Fields::of(tree)?;
-    let (field, text, unit) = (fields.text("field")?, fields.text("text")?, fields.text("unit")?);
-    fields.end()?;
-    let unit = Unit::from_id(&unit).ok_or_else(|| unknown(&unit).within("unit"))?;
-    Ok((field, Entry { text, unit }))
+    let mut fields = Fields::of(tree);
+    let (field, text, id) = (fields.text("field"), fields.text("text"), fields.text("unit"));
+    let unit = Unit::from_id(&id).unwrap_or_else(|| {
+        fields.refuse(unknown(&id).within("unit"));
+        Unit::Ratio
+    });
+    fields.end((field, Entry { text, unit }))
 }
 
-fn known<T: Copy>(
+/// One of a list by its id; the first of the list when it is refused.
+fn known<T: Copy, const N: usize>(
     fields: &mut Fields,
     name: &str,
-    all: impl IntoIterator<Item = T>,
+    all: [T; N],
     id_of: impl Fn(T) -> &'static str,
-) -> Opened<T> {
-    let id = fields.text(name)?;
-    pick(all, id_of, &id).ok_or_else(|| unknown(&id).within(name))
+) -> T {
+    let id = fields.text(name);
+    pick(all, id_of, &id).unwrap_or_else(|| {
+        fields.refuse(unknown(&id).within(name));
+        all[0]
+    })
 }
 
-fn known_or_none<T: Copy>(
+fn known_or_none<T: Copy, const N: usize>(
     fields: &mut Fields,
     name: &str,
-    all: impl IntoIterator<Item = T>,
+    all: [T; N],
     id_of: impl Fn(T) -> &'static str,
-) -> Opened<Option<T>> {
-    match fields.take(name) {
-        None | Some(Tree::Nothing) => Ok(None),
-        Some(Tree::Text(id)) => pick(all, id_of, &id).map(Some).ok_or_else(|| unknown(&id).within(name)),
-        Some(_) => Err(Refusal::new("this must be a string").within(name)),
+) -> Option<T> {
+    let id = match fields.take(name) {
+        Tree::Nothing => return None,
+        Tree::Text(id) => id,
+        _ => return fields.wrong(name, "this must be a string"),
+    };
+    let found = pick(all, id_of, &id);
+    if found.is_none() {
+        fields.refuse(unknown(&id).within(name));
     }
+    found
 }
 
 fn pick<T: Copy>(all: impl IntoIterator<Item = T>, id_of: impl Fn(T) -> &'static str, id: &str) -> Option<T> {
