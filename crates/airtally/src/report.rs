@@ -1,11 +1,14 @@
 //! The whole chain, calculated when asked for and once only.
 
+mod codes;
+
+pub use codes::{CodeTotals, Governs, Unknown};
+
 use crate::co2::{self, Night};
 use crate::facts::Facts;
 use crate::given::Givens;
 use crate::house::House;
 use crate::issue::{Issue, Severity};
-use crate::quantity::Flow;
 use crate::rules::{Demand, RuleSet};
 use crate::runs::Runs;
 use crate::shares::Shares;
@@ -44,15 +47,6 @@ pub struct Report {
     nights: OnceCell<Vec<Night>>,
     steps: OnceCell<Vec<Step>>,
     codes: OnceCell<Vec<CodeTotals>>,
-}
-
-/// What another rule set would ask of the same house.
-#[derive(Clone, Debug, PartialEq)]
-pub struct CodeTotals {
-    /// The rule set.
-    pub rules: RuleSet,
-    /// Required totals at away, normal and boost, before rounding.
-    pub required: [Flow; 3],
 }
 
 impl Report {
@@ -152,18 +146,12 @@ impl Report {
         })
     }
 
-    /// The totals of every rule set for this house, the chosen one among them.
+    /// What every rule set asks of this house and why, the chosen one among them.
     pub fn codes(&self) -> &[CodeTotals] {
         let (facts, givens) = (self.facts(), self.givens());
         self.codes.get_or_init(|| {
-            let (mut aside, mut unsaid) = (Working::default(), Vec::new());
-            let totals = |rules| {
-                aside.clear();
-                unsaid.clear();
-                let demand = Demand::of(rules, facts, givens, &mut aside, &mut unsaid);
-                CodeTotals { rules, required: Shares::required(facts, &demand, givens, &mut aside) }
-            };
-            RuleSet::ALL.into_iter().map(totals).collect()
+            let mut aside = Working::default();
+            RuleSet::ALL.into_iter().map(|rules| CodeTotals::of(rules, facts, givens, &mut aside)).collect()
         })
     }
 
@@ -179,6 +167,11 @@ impl Report {
     /// A line of the working.
     pub fn line(&self, id: LineId) -> Option<Line> {
         self.working.borrow().line(id)
+    }
+
+    /// Where a line's value was made: lines that only pick one of others, or pass it on, are followed down.
+    pub fn picked(&self, id: LineId) -> LineId {
+        self.working.borrow().picked(id)
     }
 
     /// Where a line stands among its like: means the same line in the report of an edited house.

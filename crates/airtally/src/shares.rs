@@ -105,8 +105,9 @@ impl Shares {
         Self { step, unit, step_id, levels: [away, normal, boost] }
     }
 
-    /// What the rules ask for at away, normal and boost, without sharing it out.
-    pub fn required(facts: &Facts, demand: &Demand, givens: &Givens, working: &mut Working) -> [Flow; 3] {
+    /// Everything that asks for a total at normal, largest first, and what the rules ask for at away, normal and boost,
+    /// without sharing it out.
+    pub fn required(facts: &Facts, demand: &Demand, givens: &Givens, working: &mut Working) -> (Vec<Asked>, [Flow; 3]) {
         let (step, unit, step_id) = step_of(facts.choices.display, givens);
         Sharing { demand, givens, working, step, step_id, unit }.required()
     }

@@ -57,6 +57,14 @@ impl Term {
     pub const fn new(symbol: &'static str, value: f64, unit: Unit, origin: Origin) -> Self {
         Self { symbol, value, unit, origin }
     }
+
+    /// The line it comes from, if it comes from one.
+    pub const fn line(&self) -> Option<LineId> {
+        match self.origin {
+            Origin::Line(line) => Some(line),
+            _ => None,
+        }
+    }
 }
 
 /// Where a number in a formula comes from.
@@ -148,6 +156,13 @@ impl Working {
             .get(id.0 as usize)
             .and_then(|line| self.terms.get(line.terms.0 as usize..line.terms.1 as usize))
             .unwrap_or(&[])
+    }
+
+    /// Where a line's value was made: lines that only pick one of others, or pass it on, are followed down.
+    pub fn picked(&self, id: LineId) -> LineId {
+        let Some(line) = self.line(id) else { return id };
+        let mut same = self.terms(id).iter().filter(|term| term.value == line.value && term.unit == line.unit);
+        same.find_map(Term::line).map_or(id, |below| self.picked(below))
     }
 
     /// Where a line stands among its like. Unlike its place it means the same line after an edit.

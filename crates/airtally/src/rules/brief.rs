@@ -30,6 +30,7 @@ impl<'a> Brief<'a> {
         let demand = Demand {
             requirements: Vec::with_capacity(2 * facts.rooms.len()),
             alternatives: Vec::new(),
+            uncredited: None,
             supply: Vec::new(),
             supply_source: &PRACTICE,
             extract: Vec::new(),

@@ -51,7 +51,7 @@ pub fn ask(brief: &mut Brief, local: &LocalExhaust) {
     }
     let other = flow(local.bath.0, local.unit);
     let asked = brief.demand.minimums(Air::Extract, &Level::ALL);
-    brief.split_extract(local.baths, |room| asked.get(room.id).unwrap_or(other).as_m3h());
+    brief.split_extract(local.baths, |room| asked.get(room.id).map_or(other, |least| least.flow).as_m3h());
     if wet == WetRooms::Continuous {
         brief.demand.boost = Follows::Share(GivenId::BoostShare);
     }

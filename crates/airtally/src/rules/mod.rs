@@ -30,7 +30,7 @@ use crate::facts::Facts;
 use crate::formula::Formula;
 use crate::given::{GivenId, Givens};
 use crate::house::RoomId;
-use crate::issue::Issue;
+use crate::issue::{Condition, Issue};
 use crate::quantity::Flow;
 use crate::source::Source;
 use crate::working::{LineId, Working};
@@ -93,6 +93,8 @@ pub struct Demand {
     pub requirements: Vec<Requirement>,
     /// Other legal readings.
     pub alternatives: Vec<Alternative>,
+    /// What a credit for leaks would need to know and this house does not say, where the rule set has one.
+    pub uncredited: Option<Condition>,
     /// How supply is split among rooms beyond their minimums.
     pub supply: Vec<Weight>,
     /// Who says how supply is split.
@@ -144,13 +146,14 @@ impl Demand {
     }
 
     /// The largest flow stated for each room and direction at any of the levels.
-    pub fn minimums(&self, air: Air, levels: &[Level]) -> ByRoom<Flow> {
-        let mut minimums = ByRoom::with_space_for(self.requirements.len());
+    pub fn minimums(&self, air: Air, levels: &[Level]) -> ByRoom<Requirement> {
+        let mut minimums: ByRoom<Requirement> = ByRoom::with_space_for(self.requirements.len());
         for asked in self.requirements.iter().filter(|asked| levels.contains(&asked.level)) {
             if let Scope::Room(room, side) = asked.scope
                 && side == air
+                && minimums.get(room).is_none_or(|least| asked.flow > least.flow)
             {
-                minimums.put(room, minimums.get(room).map_or(asked.flow, |least| asked.flow.max(least)));
+                minimums.put(room, *asked);
             }
         }
         minimums

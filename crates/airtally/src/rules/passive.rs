@@ -50,8 +50,13 @@ fn maximum(brief: &mut Brief) -> (f64, LineId) {
     let people_line = brief.working.record(Formula::PersonRate, (by_people, M3H), source, &terms);
     let wet = brief.facts.drawn().fold(0.0, |sum, room| sum + brief.givens.value(rate_of(room.kind)));
     let needed = by_people.max(wet);
-    let terms =
-        [Term::new("q_1", by_people, M3H, Origin::Line(people_line)), Term::new("q_2", wet, M3H, Origin::Counted)];
+    let terms = [Term::new("Σq", wet, M3H, Origin::Counted)];
+    let wet_source = brief.givens.get(GivenId::PassiveKitchen).source;
+    let wet_line = brief.working.record(Formula::SumOfRooms, (wet, M3H), wet_source, &terms);
+    let terms = [
+        Term::new("q_1", by_people, M3H, Origin::Line(people_line)),
+        Term::new("q_2", wet, M3H, Origin::Line(wet_line)),
+    ];
     let line = brief.working.record(Formula::Larger, (needed, M3H), &ARITHMETIC, &terms);
     let (area, area_term) = brief.floor_area(SquareMetre);
     let volume = area * HEIGHT;

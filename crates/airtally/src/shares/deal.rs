@@ -2,6 +2,7 @@
 
 use crate::house::RoomId;
 use crate::quantity::Flow;
+use crate::working::LineId;
 use std::cmp::Ordering;
 use std::collections::BinaryHeap;
 
@@ -12,6 +13,8 @@ pub struct Wish {
     pub room: RoomId,
     /// The least it may get.
     pub minimum: Flow,
+    /// Who asks for that least, where it is asked for.
+    pub line: Option<LineId>,
     /// Its part of what is left over.
     pub weight: f64,
 }

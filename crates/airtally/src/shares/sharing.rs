@@ -26,18 +26,19 @@ pub struct Sharing<'a> {
 }
 
 impl Sharing<'_> {
-    /// What is asked for at away, normal and boost, before anything is shared out.
-    pub fn required(&mut self) -> [Flow; 3] {
-        let normal = self.total_of(Level::Normal, None);
-        let boost = self.total_of(Level::Boost, Some(normal));
+    /// What asks at normal, and how much is asked for at away, normal and boost, before anything is shared out.
+    pub fn required(&mut self) -> (Vec<Asked>, [Flow; 3]) {
+        let asked = self.asked_at(Level::Normal, None);
+        let normal = self.total(&asked);
+        let boost = self.asked_at(Level::Boost, Some(normal));
+        let boost = self.total(&boost).value;
         let away = self.away_asked(normal).map(|asked| self.total(&asked).value);
-        [away.unwrap_or(normal.value), normal.value, boost.value]
+        (asked, [away.unwrap_or(normal.value), normal.value, boost])
     }
 
-    fn total_of(&mut self, level: Level, lower: Option<Traced<Flow>>) -> Traced<Flow> {
+    fn asked_at(&mut self, level: Level, lower: Option<Traced<Flow>>) -> Vec<Asked> {
         let (supply, extract) = self.both_wishes(level);
-        let asked = self.asked(level, (&supply, &extract), lower);
-        self.total(&asked)
+        self.asked(level, (&supply, &extract), lower)
     }
 
     /// Normal, or boost above it.
@@ -55,7 +56,7 @@ impl Sharing<'_> {
         let as_normal = |shares: &[Share]| -> Vec<Wish> {
             shares
                 .iter()
-                .map(|share| Wish { room: share.room, minimum: Flow::ZERO, weight: share.flow.as_m3h() })
+                .map(|share| Wish { room: share.room, minimum: Flow::ZERO, line: None, weight: share.flow.as_m3h() })
                 .collect()
         };
         let mut away = self.dealt(Level::Away, asked, as_normal(&normal.supply), as_normal(&normal.extract));
@@ -87,8 +88,12 @@ impl Sharing<'_> {
             Air::Extract => &self.demand.extract,
         };
         let minimums = self.demand.minimums(air, levels);
-        let minimum = |room| minimums.get(room).unwrap_or(Flow::ZERO);
-        weights.iter().map(|w| Wish { room: w.room, minimum: minimum(w.room), weight: w.weight }).collect()
+        let wish = |weight: &Weight| {
+            let least = minimums.get(weight.room);
+            let (minimum, line) = least.map_or((Flow::ZERO, None), |least| (least.flow, Some(least.line)));
+            Wish { room: weight.room, minimum, line, weight: weight.weight }
+        };
+        weights.iter().map(wish).collect()
     }
 
     fn asked(
@@ -105,7 +110,7 @@ impl Sharing<'_> {
             let flow = wishes.iter().fold(Flow::ZERO, |sum, wish| sum + wish.minimum);
             if flow > Flow::ZERO {
                 let value = self.shown(flow);
-                let terms = [Term::new("Σq", value.0, value.1, Origin::Counted)];
+                let terms: Vec<Term> = wishes.iter().filter_map(|wish| self.least_term(wish)).collect();
                 let line = self.working.record(Formula::SumOfRooms, value, &ARITHMETIC, &terms);
                 asked.push(Asked { by, flow, line });
             }
@@ -171,7 +176,7 @@ impl Sharing<'_> {
                 let minimum = self.shown(wish.minimum);
                 let ideal = self.shown(card.ideal);
                 let terms = [
-                    Term::new("q_min", minimum.0, minimum.1, Origin::Counted),
+                    Term::new("q_min", minimum.0, minimum.1, wish.line.map_or(Origin::Counted, Origin::Line)),
                     Term::new("rest", rest.0, rest.1, Origin::Line(total_line)),
                     Term::new("w", wish.weight, Unit::Ratio, Origin::Counted),
                     Term::new("Σw", weights, Unit::Ratio, Origin::Counted),
@@ -189,6 +194,12 @@ impl Sharing<'_> {
                 Share { room: wish.room, steps: card.steps, flow, minimum: wish.minimum, line }
             })
             .collect()
+    }
+
+    /// The least of one room, in a sum.
+    fn least_term(&self, wish: &Wish) -> Option<Term> {
+        let (value, unit) = self.shown(wish.minimum);
+        wish.line.map(|line| Term::new("q", value, unit, Origin::Line(line)))
     }
 
     fn asked_term(&self, asked: &Asked) -> Term {

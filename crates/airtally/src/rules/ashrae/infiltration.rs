@@ -35,6 +35,7 @@ pub fn fan_rate(
             if claimed {
                 brief.say(Trouble::CreditRefused(missing));
             }
+            brief.demand.uncredited = (missing != Condition::NotInEdition).then_some(missing);
             return (total, line);
         }
     };
