@@ -2,7 +2,7 @@
 
 use super::read::Found;
 use airtally::on_site::{self, Member};
-use airtally::quantity::{Concentration, Duration, Flow, Kind, Length, Measure, Pressure, Unit, Volume, parse};
+use airtally::quantity::{Area, Concentration, Duration, Flow, Kind, Length, Measure, Pressure, Unit, Volume, parse};
 use airtally::rules::balance::Balance;
 use airtally::{co2, transfer};
 use serde::Deserialize;
@@ -13,6 +13,8 @@ use serde::Deserialize;
 pub enum Call {
     /// Reads as `area`, and as `gap` under a door of the given width.
     FreeArea { flow: String, pressure: String, discharge: f64, density: f64 },
+    /// Reads as `pressure`; absent where there is no opening.
+    PressureAcross { flow: String, area: String, discharge: f64, density: f64 },
     /// Reads as `co2`; absent outside its range.
     Co2After { time: String, generation: String, fresh: String, volume: String, outdoor: String },
     /// A member of the frame by its depth: reads as `hole`, `notch`, and as `edge`.
@@ -33,6 +35,10 @@ impl Call {
             (Self::FreeArea { flow, pressure, discharge, density }, "area") => {
                 let area = transfer::free_area(as_flow(flow), as_pressure(pressure), *discharge, *density);
                 Found::Number(area.into())
+            }
+            (Self::PressureAcross { flow, area, discharge, density }, "pressure") => {
+                let across = transfer::pressure_across(as_flow(flow), as_area(area), *discharge, *density);
+                across.map_or(Found::Nothing, |pressure| Found::Number(pressure.into()))
             }
             (Self::Co2After { time, generation, fresh, volume, outdoor }, "co2") => {
                 let after = co2::after(
@@ -101,6 +107,10 @@ fn of_balance(balance: &Balance, what: &str) -> Found {
 
 fn as_flow(text: &str) -> Flow {
     Flow::of(typed(text, Kind::Flow, Unit::CubicMetrePerHour)).expect("a flow")
+}
+
+fn as_area(text: &str) -> Area {
+    Area::of(typed(text, Kind::Area, Unit::SquareMillimetre)).expect("an area")
 }
 
 fn as_pressure(text: &str) -> Pressure {

@@ -16,6 +16,8 @@
 //! speed/extract/kitchen/boost  limit/…       its speed and the largest allowed
 //! ports/supply
 //! gap-area/kitchen  gap-height/kitchen  gap-air/kitchen
+//! door-gap/kitchen  door-pressure/kitchen      with the rule set's own opening
+//! door-rule/kitchen  door-gentle/kitchen       whether that is enough for the rule set, for the registered pressure
 //! night/bedroom  per-sleeper/bedroom  air-change/bedroom  verdict/bedroom
 //! codes/irc-2021/normal             another rule set's total
 //! ```
@@ -129,12 +131,20 @@ fn of_run(built: &Built, what: &str, air: Air, rest: &[&str]) -> Found {
 fn of_room(built: &Built, what: &str, room: &str) -> Found {
     let (report, room) = (&built.report, built.room(room));
     let gap = || report.openings().iter().find(|opening| opening.room == room).copied();
+    let by_code = || gap().and_then(|gap| gap.code);
+    let answer = |yes: Option<bool>| {
+        yes.map_or(Found::Nothing, |yes| Found::Text(if yes { "enough" } else { "not enough" }.to_owned()))
+    };
     let night = || report.nights().iter().find(|night| night.room == room).copied();
     let measure = |found: Option<Measure>| found.map_or(Found::Nothing, Found::Number);
     match what {
         "gap-area" => measure(gap().map(|gap| gap.area.value.into())),
         "gap-height" => measure(gap().map(|gap| gap.undercut.value.into())),
         "gap-air" => word(gap().map(|gap| gap.air)),
+        "door-gap" => measure(by_code().map(|code| code.gap.value.into())),
+        "door-pressure" => measure(by_code().map(|code| code.pressure.value.into())),
+        "door-rule" => answer(by_code().map(|code| code.enough)),
+        "door-gentle" => answer(by_code().map(|code| code.gentle)),
         "night" => measure(night().map(|night| night.morning.value.into())),
         "per-sleeper" => measure(night().map(|night| night.per_sleeper.value.into())),
         "air-change" => measure(night().map(|night| night.air_change.value.into())),

@@ -125,6 +125,11 @@ pub const fn name(id: G) -> &'static str {
         G::NbcMost4 => "Most capacity with 4 bedrooms",
         G::NbcLeast5 => "Least capacity with 5 bedrooms",
         G::NbcMost5 => "Most capacity with 5 bedrooms",
+        G::DoorEngland => "Free area at an inner door, England",
+        G::DoorEnglandBare => "Gap above a bare floor while its finish is missing, England",
+        G::DoorGermany => "Free area at an inner door for each m³/h, in cm², Germany",
+        G::DoorPressureGermany => "Largest pressure across a closed inner door, Germany",
+        G::DoorPressureAmerica => "Largest pressure across a closed inner door, United States",
     }
 }
 

@@ -91,6 +91,10 @@ pub enum Formula {
     TransferArea,
     /// Undercut = A / door width.
     Undercut,
+    /// A = a·q.
+    AreaForFlow,
+    /// Δp = ρ/2·(q/(C_d·A))².
+    DoorPressure,
     /// C = C_o + G/q·(1 − e^(−q·t/V)).
     Co2Night,
     /// Flow per sleeper.

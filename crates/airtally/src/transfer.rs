@@ -1,5 +1,9 @@
 //! Gaps under doors: the way air takes from the rooms it enters to the rooms it leaves.
 
+mod code;
+
+pub use code::{ByCode, DoorRule, pressure_across};
+
 use crate::by_room::ByRoom;
 use crate::facts::Facts;
 use crate::formula::Formula;
@@ -7,10 +11,10 @@ use crate::given::{GivenId, Givens};
 use crate::house::RoomId;
 use crate::issue::{Issue, Place, Trouble};
 use crate::quantity::{Area, Flow, Length, Pressure, Unit};
-use crate::rules::{Air, Level};
+use crate::rules::{Air, Level, RuleSet};
 use crate::shares::{Share, Shares};
 use crate::source::{ARITHMETIC, Source};
-use crate::working::{Origin, Term, Traced, Working};
+use crate::working::{LineId, Origin, Term, Traced, Working};
 
 /// The opening one room needs while its door is closed.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -25,6 +29,8 @@ pub struct Opening {
     pub area: Traced<Area>,
     /// Height of a gap of that area under the door.
     pub undercut: Traced<Length>,
+    /// The same door with no more than the chosen rule set's own opening, where it has one.
+    pub code: Option<ByCode>,
 }
 
 static ORIFICE_LAW: Source = Source::memory("orifice practice", "", "q = C_d·A·√(2Δp/ρ)");
@@ -66,7 +72,8 @@ pub fn openings(
         let (air, flow) =
             if supply >= extract { (Air::Supply, supply - extract) } else { (Air::Extract, extract - supply) };
         if flow > Flow::ZERO {
-            found.push(opening(room.id, air, flow, givens, working));
+            let mut door = Doorway { room: room.id, flow, givens, working };
+            found.push(opening(air, facts.choices.rules, &mut door));
         }
     }
     let tall = givens.value(GivenId::UndercutTall);
@@ -79,25 +86,45 @@ pub fn openings(
     found
 }
 
-fn opening(room: RoomId, air: Air, flow: Flow, givens: &Givens, working: &mut Working) -> Opening {
-    let pressure = Pressure::from_pa(givens.value(GivenId::TransferPressure));
-    let discharge = givens.value(GivenId::TransferDischarge);
-    let density = givens.value(GivenId::TransferDensity);
-    let area = free_area(flow, pressure, discharge, density);
-    let terms = [
-        Term::new("q", flow.as_m3h(), Unit::CubicMetrePerHour, Origin::Counted),
-        givens.term("C_d", GivenId::TransferDischarge),
-        givens.term("Δp", GivenId::TransferPressure),
-        givens.term("ρ", GivenId::TransferDensity),
-    ];
-    let value = (area.as_cm2(), Unit::SquareCentimetre);
-    let area_line = working.record_for(Some(room), Formula::TransferArea, value, &ORIFICE_LAW, &terms);
-    let width = Length::of(givens.measure(GivenId::DoorWidth)).unwrap_or(Length::ZERO);
+/// A door with what passes it, and the page to calculate on.
+struct Doorway<'a> {
+    room: RoomId,
+    flow: Flow,
+    givens: &'a Givens,
+    working: &'a mut Working,
+}
+
+impl Doorway<'_> {
+    fn value(&self, id: GivenId) -> f64 {
+        self.givens.value(id)
+    }
+
+    fn density(&self) -> f64 {
+        self.value(GivenId::TransferDensity)
+    }
+
+    fn flow_term(&self) -> Term {
+        Term::new("q", self.flow.as_m3h(), Unit::CubicMetrePerHour, Origin::Counted)
+    }
+
+    fn record(&mut self, formula: Formula, value: (f64, Unit), source: &'static Source, terms: &[Term]) -> LineId {
+        self.working.record_for(Some(self.room), formula, value, source, terms)
+    }
+}
+
+fn opening(air: Air, rules: RuleSet, door: &mut Doorway) -> Opening {
+    let (area, line) = code::for_pressure(door, GivenId::TransferPressure);
+    let undercut = undercut(door, area, Origin::Line(line));
+    let code = code::by_code(rules, door);
+    Opening { room: door.room, air, flow: door.flow, area: Traced { value: area, line }, undercut, code }
+}
+
+/// Height of a gap of this area under the door.
+fn undercut(door: &mut Doorway, area: Area, from: Origin) -> Traced<Length> {
+    let width = Length::of(door.givens.measure(GivenId::DoorWidth)).unwrap_or(Length::ZERO);
     let gap = if width > Length::ZERO { area / width } else { Length::ZERO };
-    let terms = [
-        Term::new("A", area.as_cm2(), Unit::SquareCentimetre, Origin::Line(area_line)),
-        givens.term("b", GivenId::DoorWidth),
-    ];
-    let line = working.record_for(Some(room), Formula::Undercut, (gap.as_mm(), Unit::Millimetre), &ARITHMETIC, &terms);
-    Opening { room, air, flow, area: Traced { value: area, line: area_line }, undercut: Traced { value: gap, line } }
+    let terms =
+        [Term::new("A", area.as_cm2(), Unit::SquareCentimetre, from), door.givens.term("b", GivenId::DoorWidth)];
+    let line = door.record(Formula::Undercut, (gap.as_mm(), Unit::Millimetre), &ARITHMETIC, &terms);
+    Traced { value: gap, line }
 }

@@ -12,7 +12,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-const ALL: [F; 66] = [
+const ALL: [F; 68] = [
     F::FloorArea,
     F::AshraeTotal,
     F::AshraeTable,
@@ -57,6 +57,8 @@ const ALL: [F; 66] = [
     F::CutLength,
     F::TransferArea,
     F::Undercut,
+    F::AreaForFlow,
+    F::DoorPressure,
     F::Co2Night,
     F::PerSleeper,
     F::AirChange,

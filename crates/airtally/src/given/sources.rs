@@ -50,3 +50,11 @@ pub static PASSIVE_WET: Source = Source::memory("Passive house criteria", "", "e
 pub static PASSIVE_LEVELS: Source = Source::memory("Passive house criteria", "", "operating levels").doubted();
 pub static PASSIVE_CHANGES: Source = Source::memory("Passive house criteria", "", "average air change");
 pub static NBC_TABLE: Source = Source::memory("NBC", "2010 and 2015", "9.32.3.3").doubted();
+pub static DOOR_ENGLAND: Source =
+    Source::memory("Approved Document F vol 1", "2021", "7 600 mm² free area, 10 mm under a 760 mm door");
+pub static DOOR_ENGLAND_GAP: Source =
+    Source::published("Approved Document F vol 1", "", "10 mm, or 20 mm above a bare floor, seen at second hand");
+pub static DOOR_GERMANY: Source = Source::memory("German practice", "", "2.5 cm² for each m³/h");
+pub static DOOR_PRESSURE_GERMANY: Source = Source::published("German practice", "", "≤ 1 Pa, seen in a secondary page");
+pub static DOOR_PRESSURE_AMERICA: Source =
+    Source::published("US weatherisation specification", "", "no room beyond ±3 Pa with doors closed");

@@ -37,7 +37,7 @@ const fn given(
 use GivenId as G;
 use Unit as U;
 
-static TABLE: [Given; 117] = [
+static TABLE: [Given; 122] = [
     // Steps an installer can set
     given(G::StepCubicMetres, "step.m3h", 5.0, U::CubicMetrePerHour, (0.5, 25.0), &PRACTICE),
     given(G::StepLitres, "step.ls", 1.0, U::LitrePerSecond, (0.1, 10.0), &PRACTICE),
@@ -166,4 +166,10 @@ static TABLE: [Given; 117] = [
     given(G::NbcMost4, "nbc.4.most", 38.0, U::LitrePerSecond, (1.0, 200.0), &NBC_TABLE),
     given(G::NbcLeast5, "nbc.5.least", 30.0, U::LitrePerSecond, (1.0, 200.0), &NBC_TABLE),
     given(G::NbcMost5, "nbc.5.most", 45.0, U::LitrePerSecond, (1.0, 200.0), &NBC_TABLE),
+    // What rule sets have at inner doors
+    given(G::DoorEngland, "door.england", 76.0, U::SquareCentimetre, (10.0, 1000.0), &DOOR_ENGLAND),
+    given(G::DoorEnglandBare, "door.england.bare", 20.0, U::Millimetre, (5.0, 60.0), &DOOR_ENGLAND_GAP),
+    given(G::DoorGermany, "door.germany", 2.5, U::Ratio, (0.5, 10.0), &DOOR_GERMANY),
+    given(G::DoorPressureGermany, "door.germany.pressure", 1.0, U::Pascal, (0.2, 10.0), &DOOR_PRESSURE_GERMANY),
+    given(G::DoorPressureAmerica, "door.america.pressure", 3.0, U::Pascal, (0.2, 10.0), &DOOR_PRESSURE_AMERICA),
 ];

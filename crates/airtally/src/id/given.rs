@@ -237,4 +237,14 @@ pub enum GivenId {
     NbcLeast5,
     /// Most normal capacity with 5 bedrooms.
     NbcMost5,
+    /// Free area of the opening at an inner door, England.
+    DoorEngland,
+    /// Gap above the bare floor while its finish is missing, England.
+    DoorEnglandBare,
+    /// Free area at an inner door for each m³/h, in cm², Germany.
+    DoorGermany,
+    /// Largest pressure across a closed inner door, Germany.
+    DoorPressureGermany,
+    /// Largest pressure across a closed inner door, United States.
+    DoorPressureAmerica,
 }
