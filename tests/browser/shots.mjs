@@ -32,6 +32,18 @@ export const states = [
     await inRoom(person).getByLabel("Name of the room", { exact: true }).fill(name);
   } },
   { name: "air", steps: (person) => example(person, "Air") },
+  { name: "air-codes", steps: async (person) => {
+    await example(person, "Air");
+    const others = person.page.locator(".codes-others");
+    if (!(await others.evaluate((it) => it.open))) await others.locator("summary").click();
+    await others.scrollIntoViewIfNeeded();
+  } },
+  { name: "air-other-code", steps: async (person) => {
+    await example(person, "Air");
+    const others = person.page.locator(".codes-others");
+    if (!(await others.evaluate((it) => it.open))) await others.locator("summary").click();
+    await others.getByRole("button", { name: /^Normal under Germany · DIN 1946-6, 2019/ }).click();
+  } },
   { name: "air-missing-area", steps: async (person) => {
     await example(person);
     await openRoom(person, "Main bedroom");

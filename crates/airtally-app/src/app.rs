@@ -25,7 +25,7 @@ pub fn App() -> Html {
     let hands = Hands::on(document.dispatcher(), desk.dispatcher());
     let house = Rc::clone(document.house());
     let page = use_memo(Same(Rc::clone(&house)), |house| Page::of(Rc::clone(&house.0)));
-    let view = View { page, desk: Rc::new((*desk).clone()), hands, wide: use_wide() };
+    let view = View { page, desk: Rc::new((*desk).clone()), hands, wide: use_wide(), under: None };
     let look = use_look();
     let dialog = use_node_ref();
 

@@ -5,9 +5,10 @@ use crate::state::{Action, Notebook};
 use crate::ui::figure::{Size, figure_button};
 use airtally::edit::Edit;
 use airtally::given::GivenId;
-use airtally::house::{Display, House};
+use airtally::house::{Choices, Display, House};
 use airtally::issue::Issue;
 use airtally::report::Report;
+use airtally::rules::RuleSet;
 use airtally::working::LineId;
 use airtally_words::format::Shown;
 use std::rc::Rc;
@@ -29,6 +30,13 @@ impl Page {
         let report = Report::of(Rc::clone(&house));
         let issues = report.issues();
         Self { house, report, issues }
+    }
+
+    /// The same house under another rule set. Looking at it changes nothing.
+    pub fn under(&self, rules: RuleSet) -> Self {
+        let choices = Choices { rules, ..self.house.choices };
+        let house = Rc::new(Edit::Choose(choices).apply(&self.house));
+        Self { report: Report::of(Rc::clone(&house)), house, issues: Vec::new() }
     }
 
     /// The units numbers are shown in.
@@ -99,9 +107,16 @@ pub struct View {
     pub hands: Hands,
     /// A sheet stands beside the page instead of in front of it.
     pub wide: bool,
+    /// The page is that of the house under another rule set, to be looked at only.
+    pub under: Option<RuleSet>,
 }
 
 impl View {
+    /// The same desk with the house under another rule set.
+    pub fn under(&self, rules: RuleSet) -> Self {
+        Self { page: Rc::new(self.page.under(rules)), under: Some(rules), ..self.clone() }
+    }
+
     /// A figure with the working of a line behind it. `name` is read out in front of it.
     pub fn figure(&self, name: &str, shown: &Shown, size: Size, line: LineId) -> Html {
         figure_button(name, &shown.number, shown.unit, size, self.explaining(line, Move::Explain))
@@ -115,10 +130,11 @@ impl View {
 
     /// A callback that explains a line, as a first explanation or a deeper one.
     pub fn explaining(&self, line: LineId, step: fn(Topic) -> Move) -> Callback<Event> {
-        let (hands, page) = (self.hands.clone(), Rc::clone(&self.page));
+        let (hands, page, under) = (self.hands.clone(), Rc::clone(&self.page), self.under);
         Callback::from(move |_| {
             if let Some(address) = page.report.address(line) {
-                hands.make(step(Topic::Line(address)));
+                let topic = under.map_or(Topic::Line(address), |rules| Topic::Under(rules, address));
+                hands.make(step(topic));
             }
         })
     }

@@ -4,7 +4,7 @@ use airtally::given::GivenId;
 use airtally::house::{Field, RoomId};
 use airtally::issue::Place;
 use airtally::quantity::Unit;
-use airtally::rules::Level;
+use airtally::rules::{Level, RuleSet};
 use airtally::steps::{Phase, StepKey, Visit};
 use airtally::working::Address;
 use airtally_words::step::StepBook;
@@ -51,6 +51,8 @@ impl Stage {
 pub enum Topic {
     /// A line of the working.
     Line(Address),
+    /// A line of the working of the same house under another rule set.
+    Under(RuleSet, Address),
     /// A registered value, and the person's own in its place.
     Given(GivenId),
     /// Everything that wants a look.

@@ -158,7 +158,8 @@ const fn check_fails(check: CheckRule) -> &'static str {
     }
 }
 
-const fn missing(condition: Condition) -> &'static str {
+/// What a credit needs.
+pub(crate) const fn missing(condition: Condition) -> &'static str {
     match condition {
         Condition::NotInEdition => "this edition prints none",
         Condition::LivingDiningKitchen => {

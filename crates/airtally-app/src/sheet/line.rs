@@ -8,11 +8,12 @@ use crate::parts::source::{document, source_mark};
 use crate::ui::el::{el, els, nodes, nothing, tag, text};
 use crate::ui::figure::{Size, figure, figure_button};
 use airtally::formula::Formula;
+use airtally::house::RoomId;
 use airtally::issue::Place;
 use airtally::source::{ARITHMETIC, Source, YOURS};
 use airtally::working::{Address, Line, Origin, Term};
 use airtally_words::format::{self, Shown};
-use airtally_words::{formula, page as say};
+use airtally_words::{formula, page as say, room};
 use yew::prelude::*;
 
 /// The line. It follows the house: what is typed beside an open sheet changes it.
@@ -21,7 +22,7 @@ pub fn working(view: &View, address: Address) -> Html {
     let visit = visiting(view);
     let found = page.report.find(address).and_then(|id| Some((page.report.line(id)?, page.report.terms(id))));
     let Some((line, terms)) = found else { return el("p", "", [text(say::LINE_GONE)]) };
-    let rows = Rows { view, visit: &visit, formula: line.formula };
+    let rows = Rows { view, visit: &visit, formula: line.formula, room: line.room };
     let terms_list = || {
         let list = els("dl", "terms", terms.iter().map(|term| rows.term(term)));
         el("section", "", [el("h3", "", [text(say::PUT_IN)]), list])
@@ -93,6 +94,7 @@ struct Rows<'a> {
     view: &'a View,
     visit: &'a Callback<Place>,
     formula: Formula,
+    room: Option<RoomId>,
 }
 
 impl Rows<'_> {
@@ -120,20 +122,27 @@ impl Rows<'_> {
     fn from(&self, origin: Origin) -> Html {
         match origin {
             Origin::Line(id) => match self.view.page.report.line(id) {
-                Some(line) => self.source(line.source, formula::title(line.formula)),
+                Some(line) => self.source(line.source, self.made_by(&line)),
                 None => nothing(),
             },
-            Origin::Given(id) => self.source(self.view.page.report.givens().get(id).source, ""),
+            Origin::Given(id) => self.source(self.view.page.report.givens().get(id).source, String::new()),
             Origin::Typed(field) => {
                 let words = say::typed_in(&airtally_words::label::field(field));
                 nodes([source_mark(&YOURS), super::link(words, Place::Field(field), self.visit)])
             }
-            Origin::Counted => self.source(&ARITHMETIC, say::COUNTED),
-            Origin::Printed(source) => self.source(source, ""),
+            Origin::Counted => self.source(&ARITHMETIC, say::COUNTED.to_owned()),
+            Origin::Printed(source) => self.source(source, String::new()),
         }
     }
 
-    fn source(&self, source: &Source, words: &'static str) -> Html {
+    /// What a number's own line works out, and in which room where that is another one.
+    fn made_by(&self, line: &Line) -> String {
+        let title = formula::title(line.formula);
+        let other = line.room.filter(|_| line.room != self.room);
+        other.map_or_else(|| title.to_owned(), |id| say::of_room(title, &room::name(&self.view.page.house, id)))
+    }
+
+    fn source(&self, source: &Source, words: String) -> Html {
         let words = if words.is_empty() { nothing() } else { el("span", "", [text(words)]) };
         nodes([source_mark(source), words, document(source)])
     }

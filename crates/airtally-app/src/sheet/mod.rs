@@ -3,7 +3,8 @@
 mod given;
 mod issues;
 mod line;
-mod put_in;
+mod other;
+pub mod put_in;
 
 use crate::context::{Page, View};
 use crate::desk::{Move, Topic};
@@ -49,7 +50,7 @@ fn head(view: &View, topic: Topic, deeper: bool, close: &Callback<()>) -> Html {
 
 fn title(page: &Page, topic: Topic) -> String {
     match topic {
-        Topic::Line(address) => {
+        Topic::Line(address) | Topic::Under(_, address) => {
             let title = formula::title(address.formula);
             address.room.map_or_else(|| title.to_owned(), |id| say::of_room(title, &room::name(&page.house, id)))
         }
@@ -61,6 +62,7 @@ fn title(page: &Page, topic: Topic) -> String {
 fn body(view: &View, topic: Topic) -> Html {
     match topic {
         Topic::Line(address) => line::working(view, address),
+        Topic::Under(rules, address) => other::working(view, rules, address),
         Topic::Given(id) => given::registered(view, id),
         Topic::Issues => issues::issues(view),
     }

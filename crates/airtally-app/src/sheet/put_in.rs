@@ -1,10 +1,30 @@
 //! An equation with numbers in the place of its letters.
 
+use airtally::formula::Formula;
+use airtally::working::{Line, Term};
+use airtally_words::{format, formula};
+
+/// The whole line in one: its numbers put in without their units, and what they make. Conditions are left out.
+pub fn in_one(line: &Line, terms: &[Term]) -> String {
+    let number = |term: &Term| format::value(term.value, term.unit).number;
+    let numbers: Vec<_> = terms.iter().map(|term| (term.symbol, number(term))).collect();
+    let notation = formula::notation(line.formula);
+    let letters = notation.split_once(" = ").map_or(notation, |(_, letters)| letters);
+    let letters = letters.split(", ").next().unwrap_or(letters);
+    let made = match line.formula {
+        Formula::LevelShare => Some(joined(&numbers, "·")),
+        _ => put_in(letters, &numbers),
+    };
+    [&made.unwrap_or_default(), " = ", &format::text(line.value, line.unit)].concat()
+}
+
 /// Puts each text in the place of its symbol. `None` when no symbol stands in the equation.
 pub fn put_in(equation: &str, numbers: &[(&str, String)]) -> Option<String> {
     if equation.starts_with(LARGEST) {
-        let numbers: Vec<&str> = numbers.iter().map(|(_, number)| number.as_str()).collect();
-        return Some([LARGEST, &numbers.join(", ")].concat());
+        return Some([LARGEST, &joined(numbers, ", ")].concat());
+    }
+    if equation.starts_with('Σ') && number_of(equation, numbers).is_none() {
+        return (!numbers.is_empty()).then(|| joined(numbers, " + "));
     }
     let mut text = String::with_capacity(equation.len() * 2);
     let mut found = false;
@@ -21,6 +41,11 @@ pub fn put_in(equation: &str, numbers: &[(&str, String)]) -> Option<String> {
 
 /// Of a list, only what this house has is put in.
 const LARGEST: &str = "largest of ";
+
+fn joined(numbers: &[(&str, String)], with: &str) -> String {
+    let numbers: Vec<&str> = numbers.iter().map(|(_, number)| number.as_str()).collect();
+    numbers.join(with)
+}
 
 fn number_of<'a>(symbol: &str, numbers: &'a [(&str, String)]) -> Option<&'a str> {
     numbers.iter().find(|(own, _)| *own == symbol).map(|(_, number)| number.as_str())
@@ -45,6 +70,13 @@ mod tests {
         let numbers = [("A", "148 m²".to_owned()), ("N", "3".to_owned())];
         let text = put_in("0.01·A + 7.5·(N + 1)", &numbers);
         assert_eq!(text.as_deref(), Some("0.01·148 m² + 7.5·(3 + 1)"));
+    }
+
+    #[test]
+    fn a_sum_is_written_out() {
+        let numbers = [("q", "13 L/s".to_owned()), ("q", "8 L/s".to_owned())];
+        assert_eq!(put_in("Σq", &numbers).as_deref(), Some("13 L/s + 8 L/s"));
+        assert_eq!(put_in("Σq", &[("Σq", "21 L/s".to_owned())]).as_deref(), Some("21 L/s"));
     }
 
     #[test]

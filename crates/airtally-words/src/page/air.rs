@@ -1,5 +1,11 @@
 //! Words of the page of the air.
 
+use crate::issue::missing;
+use crate::{format, formula, label};
+use airtally::report::{Governs, Unknown};
+use airtally::shares::Asks;
+use airtally::transfer::DoorRule;
+
 /// The question.
 pub const ASK_AIR: &str = "How much air does this house need?";
 /// In a house without rooms.
@@ -34,8 +40,9 @@ pub const READINGS_NOTE: &str = "The rule set can be read in more than one way. 
 /// Over the rule sets.
 pub const CODES: &str = "The same house under every rule set";
 /// Below it.
-pub const CODES_NOTE: &str =
-    "What each asks for in all, before rounding to whole steps. Press one to choose it. All in ";
+pub const CODES_NOTE: &str = "What each asks for in all, before rounding to whole steps, and what decides at normal. Press a number for its working. All in ";
+/// Over the last column.
+pub const CODES_WHY: &str = "Why";
 /// Beside the chosen one.
 pub const YOURS: &str = "yours";
 /// On to the next stage.
@@ -114,9 +121,95 @@ pub fn through_door(out: bool, flow: &str, area: &str) -> String {
     [flow, if out { " out" } else { " in" }, " · ", area, " free"].concat()
 }
 
+/// What the rule set has at a door, after the number.
+pub const fn door_rule(rule: DoorRule) -> [&'static str; 2] {
+    match rule {
+        DoorRule::Area(..) => [" free at every door by rule", " above a bare floor while its finish is missing"],
+        DoorRule::ForFlow(..) => [" cm² for each m³/h by rule", " across the door at most"],
+        DoorRule::Pressure(_) => [" across the door at most by rule", ""],
+    }
+}
+
+/// Where it has nothing.
+pub const NO_DOOR_RULE: &str = "The rule set names no opening of its own.";
+
+/// Both verdicts on the rule set's own opening: `Rule: enough · 1 Pa: needs 14 mm`.
+pub fn verdicts(enough: bool, pressure: &str, gentle: bool, gap: &str) -> String {
+    let rule = if enough { "enough" } else { "too little" };
+    let (needs, gap) = if gentle { ("enough", "") } else { ("needs ", gap) };
+    ["Rule: ", rule, " · ", pressure, ": ", needs, gap].concat()
+}
+
+/// After the gap by rule.
+pub const GAP_BY_RULE: &str = " by rule";
+/// After the pressure that it leaves.
+pub const PRESSURE_THEN: &str = " then";
+
+/// Read out before a number.
+pub fn rule_gap_under(room: &str) -> String {
+    ["Gap by rule under the door of ", room].concat()
+}
+
+/// Read out before a number.
+pub fn pressure_at(room: &str) -> String {
+    ["Pressure across the door of ", room, " with that gap"].concat()
+}
+
 /// Read out before a number.
 pub fn gap_under(room: &str) -> String {
     ["Gap under the door of ", room].concat()
+}
+
+/// Opens the other rule sets.
+pub fn other_codes(count: usize) -> String {
+    ["The other ", &count.to_string(), " side by side"].concat()
+}
+
+/// Read out before a total.
+pub fn level_under(level: &str, rules: &str) -> String {
+    [level, " under ", rules].concat()
+}
+
+/// A total against that of the chosen rule set.
+pub fn difference(more: bool, by: &str) -> String {
+    [if more { "+" } else { "−" }, by].concat()
+}
+
+/// No difference.
+pub const NO_DIFFERENCE: &str = "the same";
+
+/// What decides a total, by the equation that made it.
+pub fn decides(governs: &Governs) -> String {
+    let title = formula::title(governs.line.formula);
+    match (governs.by, governs.share_of) {
+        (Asks::WholeDwelling, Some(whole)) => ["A share of: ", &lower(formula::title(whole))].concat(),
+        (Asks::WholeDwelling, None) => title.to_owned(),
+        (by, _) => label::asks(by).to_owned(),
+    }
+}
+
+/// What a total rests on and the house does not say.
+pub fn not_known(unknown: Unknown) -> String {
+    match unknown {
+        Unknown::Areas => "A floor area is missing, so it can be too low.".to_owned(),
+        Unknown::People(sleepers) => {
+            ["People are not typed: ", &super::sleepers(&format::number(sleepers, 1)), " count."].concat()
+        }
+        Unknown::Credit(condition) => ["No credit for leaks: ", missing(condition), "."].concat(),
+    }
+}
+
+/// Chooses the rule set that is looked at.
+pub const CHOOSE_RULES: &str = "Choose this rule set";
+
+/// While another rule set is looked at.
+pub fn still_under(rules: &str) -> String {
+    ["Only looked at. Your house is under ", rules, "."].concat()
+}
+
+/// After it was chosen.
+pub fn now_under(rules: &str) -> String {
+    ["Now under ", rules, "."].concat()
 }
 
 /// A sentence's start inside another sentence.

@@ -84,12 +84,17 @@ fn unknown(asked: &[Asked], demand: &Demand, facts: &Facts, working: &Working) -
     let area_counts = || asked.iter().any(|asked| rests(working, asked.line, by_area));
     let guessed = facts.people.is_none() && rests(working, maker(first, working), by_people);
     let credit = demand.uncredited.filter(|_| first.by == Asks::WholeDwelling);
-    let found = [
-        (unmeasured && area_counts()).then_some(Unknown::Areas),
-        guessed.then(|| Unknown::People(facts.persons())),
-        credit.map(Unknown::Credit),
-    ];
-    found.into_iter().flatten().collect()
+    let mut found = Vec::new();
+    if unmeasured && area_counts() {
+        found.push(Unknown::Areas);
+    }
+    if guessed {
+        found.push(Unknown::People(facts.persons()));
+    }
+    if let Some(missing) = credit {
+        found.push(Unknown::Credit(missing));
+    }
+    found
 }
 
 const fn by_area(formula: Formula) -> bool {

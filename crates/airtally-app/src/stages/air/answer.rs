@@ -9,8 +9,8 @@ use crate::ui::el::{el, maybe, nodes, nothing, text};
 use crate::ui::figure::Size;
 use airtally::rules::Level;
 use airtally::shares::LevelShares;
-use airtally::source::{Source, Standing};
-use airtally::working::{LineId, Origin};
+use airtally::source::Source;
+use airtally::working::LineId;
 use airtally_words::{format, label, page as say};
 use yew::prelude::*;
 
@@ -59,16 +59,9 @@ fn why(page: &Page, shares: &LevelShares) -> Html {
     ])
 }
 
-/// Who says so: where a line only picks the largest of others or adds them up, the line it picked.
+/// Who says so: where a line only picks one of others, the line it picked.
 fn says(page: &Page, line: LineId) -> Option<&'static Source> {
-    let found = page.report.line(line)?;
-    if found.source.standing != Standing::Arithmetic {
-        return Some(found.source);
-    }
-    let terms = page.report.terms(line);
-    let picked = terms.iter().filter(|term| term.value == found.value && term.unit == found.unit);
-    let below = picked.filter_map(|term| if let Origin::Line(below) = term.origin { Some(below) } else { None }).next();
-    below.map_or(Some(found.source), |below| says(page, below))
+    page.report.line(page.report.picked(line)).map(|made| made.source)
 }
 
 fn totals(view: &View, shares: &LevelShares) -> Html {

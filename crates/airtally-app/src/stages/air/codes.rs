@@ -1,14 +1,16 @@
-//! The same house under every rule set, and other legal readings of the chosen one.
+//! The same house under every rule set, with what decides there and why it differs; other legal readings of the chosen one.
 
-use crate::context::{Hands, Page, View};
-use crate::ui::el::{button, el, els, nodes, nothing, tag, text};
-use crate::ui::figure::{Size, figure};
+use crate::context::View;
+use crate::desk::{Move, Topic};
+use crate::sheet::put_in::in_one;
+use crate::ui::el::{el, els, nodes, nothing, tag, text};
+use crate::ui::figure::{Size, figure_button};
 use crate::ui::part::{part, row};
-use airtally::edit::Edit;
-use airtally::house::Choices;
+use airtally::quantity::Flow;
 use airtally::report::CodeTotals;
-use airtally::rules::Level;
+use airtally::rules::{Level, RuleSet};
 use airtally_words::{format, formula, label, page as say};
+use std::rc::Rc;
 use yew::prelude::*;
 
 /// Other legal readings of the chosen rule set; nothing when there are none.
@@ -29,32 +31,69 @@ pub fn readings(view: &View) -> Html {
     part(say::READINGS, nothing(), nodes([note, els("ol", "ledger", rows)]))
 }
 
-/// The table of rule sets.
+/// The chosen rule set, and the others one press away beside it.
 pub fn codes(view: &View) -> Html {
-    let (page, hands) = (&view.page, &view.hands);
-    let head = |level: Level| tag("th", "number").attr("scope", "col").around([text(label::level(level))]);
-    let caption = el("caption", "aloud", [text(say::CODES)]);
-    let first = tag("th", "").attr("scope", "col").around([text(say::RULES)]);
-    let head = el("tr", "", [first, Level::ALL.into_iter().map(head).collect()]);
-    let rows = els("tbody", "", page.report.codes().iter().map(|code| code_row(page, hands, code)));
-    let unit = text(page.display().flow().symbol());
+    let codes = view.page.report.codes();
+    let chosen = view.page.house.choices.rules;
+    let Some(own) = codes.iter().find(|code| code.rules == chosen) else { return nothing() };
+    let others = codes.iter().filter(|code| code.rules != chosen).map(|code| code_row(view, code, own));
+    let unit = text(view.page.display().flow().symbol());
     let note = el("p", "soft small", [text(say::CODES_NOTE), unit, text(".")]);
-    let table = el("table", "codes", [caption, el("thead", "", [head]), rows]);
-    part(say::CODES, nothing(), nodes([note, table]))
+    let summary = el("summary", "", [text(say::other_codes(codes.len() - 1))]);
+    let others = tag("details", "codes-others")
+        .attr_if("open", view.wide.then_some(""))
+        .around([summary, table(els("tbody", "", others))]);
+    let own = table(el("tbody", "", [code_row(view, own, own)]));
+    part(say::CODES, nothing(), nodes([note, own, others]))
 }
 
-fn code_row(page: &Page, hands: &Hands, code: &CodeTotals) -> Html {
-    let chosen = code.rules == page.house.choices.rules;
-    let choices = Choices { rules: code.rules, ..page.house.choices };
-    let cell = |(level, flow): (Level, airtally::quantity::Flow)| {
-        let shown = format::flow(flow, page.display());
-        let figure = figure(&shown.number, "", Size::Mid);
+fn table(rows: Html) -> Html {
+    let head = |class: &'static str, words: &'static str| tag("th", class).attr("scope", "col").around([text(words)]);
+    let levels = Level::ALL.into_iter().map(|level| head("number", label::level(level))).collect();
+    let head = el("tr", "", [head("", say::RULES), levels, head("aloud", say::CODES_WHY)]);
+    let caption = el("caption", "aloud", [text(say::CODES)]);
+    el("table", "codes", [caption, el("thead", "", [head]), rows])
+}
+
+fn code_row(view: &View, code: &CodeTotals, own: &CodeTotals) -> Html {
+    let cell = |(level, flow): (Level, Flow)| {
+        let shown = format::flow(flow, view.page.display());
+        let name = say::level_under(label::level(level), label::rules(code.rules));
+        let figure = figure_button(&name, &shown.number, "", Size::Mid, explaining(view, code.rules, level));
         tag("td", "number").attr("data-label", label::level(level)).around([figure])
     };
-    let choose = button("button-quiet", hands.editing(Edit::Choose(choices))).attr("aria-pressed", chosen.to_string());
-    let choose = choose.around([text(label::rules_short(code.rules))]);
-    let yours = if chosen { el("span", "small", [text(" "), text(say::YOURS)]) } else { nothing() };
-    let head = tag("th", "").attr("scope", "row").around([choose, yours]);
+    let head = tag("th", "").attr("scope", "row").around([text(label::rules(code.rules))]);
     let cells = Level::ALL.into_iter().zip(code.required).map(cell).collect();
-    el("tr", if chosen { "is-chosen" } else { "" }, [head, cells])
+    el("tr", if code.rules == own.rules { "is-chosen" } else { "" }, [head, cells, why(view, code, own)])
+}
+
+/// The working of a total, without choosing its rule set.
+fn explaining(view: &View, rules: RuleSet, level: Level) -> Callback<Event> {
+    let (hands, page) = (view.hands.clone(), Rc::clone(&view.page));
+    Callback::from(move |_| {
+        let report = page.under(rules).report;
+        let address = report.address(report.shares().at(level).required.line);
+        address.into_iter().for_each(|address| hands.make(Move::Explain(Topic::Under(rules, address))));
+    })
+}
+
+/// How far it is from the chosen one, what decides by which equation, and what it does not know.
+fn why(view: &View, code: &CodeTotals, own: &CodeTotals) -> Html {
+    let difference = el("b", "", [text(difference(view, code, own))]);
+    let governs = code.governs.as_ref().map(|governs| {
+        let equation = el("span", "codes-equation", [text(in_one(&governs.line, &governs.terms))]);
+        nodes([text(" · "), text(say::decides(governs)), text(": "), equation])
+    });
+    let unknown = code.unknown.iter().map(|unknown| el("span", "codes-unknown", [text(say::not_known(*unknown))]));
+    el("td", "codes-why", [difference, governs.unwrap_or_else(nothing), unknown.collect()])
+}
+
+fn difference(view: &View, code: &CodeTotals, own: &CodeTotals) -> String {
+    if code.rules == own.rules {
+        return say::YOURS.to_owned();
+    }
+    let ([_, its, _], [_, ours, _]) = (code.required, own.required);
+    let (more, by) = if its > ours { (true, its - ours) } else { (false, ours - its) };
+    let by = format::flow(by, view.page.display());
+    if by.number == "0" { say::NO_DIFFERENCE.to_owned() } else { say::difference(more, &by.to_string()) }
 }
