@@ -1,6 +1,6 @@
 //! One line of the working: the equation, the numbers put in, the value, where each comes from, and who says so.
 
-use super::put_in::{put_in, word_length};
+use super::put_in::{put_in, sides, word_length};
 use super::visiting;
 use crate::context::{Page, View};
 use crate::desk::{Move, Topic};
@@ -42,9 +42,7 @@ pub fn source_part(source: &Source) -> Html {
 }
 
 fn equation(line: &Line, terms: &[Term]) -> Html {
-    let notation = formula::notation(line.formula);
-    let (symbol, letters) =
-        notation.split_once('=').map_or(("", notation), |(left, right)| (left.trim_end(), right.trim_start()));
+    let (symbol, letters) = sides(line.formula);
     let numbers: Vec<_> = terms.iter().map(|term| (term.symbol, format::text(term.value, term.unit))).collect();
     let value = format::value(line.value, line.unit);
     let mut parts = vec![el("dt", "", [letter(symbol)])];

@@ -6,16 +6,19 @@ use airtally_words::{format, formula};
 
 /// The whole line in one: its numbers put in without their units, and what they make. Conditions are left out.
 pub fn in_one(line: &Line, terms: &[Term]) -> String {
-    let number = |term: &Term| format::value(term.value, term.unit).number;
-    let numbers: Vec<_> = terms.iter().map(|term| (term.symbol, number(term))).collect();
-    let notation = formula::notation(line.formula);
-    let letters = notation.split_once(" = ").map_or(notation, |(_, letters)| letters);
-    let letters = letters.split(", ").next().unwrap_or(letters);
+    let number = |term: &Term| (term.symbol, format::value(term.value, term.unit).number);
+    let numbers: Vec<_> = terms.iter().map(number).collect();
     let made = match line.formula {
         Formula::LevelShare => Some(joined(&numbers, "·")),
-        _ => put_in(letters, &numbers),
+        formula => put_in(sides(formula).1.split(',').next().unwrap_or_default(), &numbers),
     };
-    [&made.unwrap_or_default(), " = ", &format::text(line.value, line.unit)].concat()
+    [made.as_deref().unwrap_or_default(), " = ", &format::text(line.value, line.unit)].concat()
+}
+
+/// Both sides of an equation; the left one is empty where it has none.
+pub fn sides(formula: Formula) -> (&'static str, &'static str) {
+    let notation = formula::notation(formula);
+    notation.split_once('=').map_or(("", notation), |(left, right)| (left.trim_end(), right.trim_start()))
 }
 
 /// Puts each text in the place of its symbol. `None` when no symbol stands in the equation.
