@@ -29,31 +29,6 @@ pub const fn rules(rules: RuleSet) -> &'static str {
     }
 }
 
-/// A rule set where there is little room.
-pub const fn rules_short(rules: RuleSet) -> &'static str {
-    match rules {
-        RuleSet::Adf2021 => "England 2021",
-        RuleSet::Din2019 => "DIN 2019",
-        RuleSet::Din2009 => "DIN 2009",
-        RuleSet::Ashrae2016 => "62.2 of 2016 on",
-        RuleSet::Irc2024 => "IRC 2024",
-        RuleSet::Irc2021 => "IRC 2021",
-        RuleSet::Irc2018 => "IRC 2018",
-        RuleSet::Irc2015 => "IRC 2015",
-        RuleSet::Canada => "Canada F326",
-        RuleSet::Ireland2019 => "Ireland 2019",
-        RuleSet::Netherlands2012 => "Netherlands",
-        RuleSet::France1982 => "France 1982",
-        RuleSet::En16798 => "EN 16798-1",
-        RuleSet::PassiveHouse => "Passive house",
-        RuleSet::Ashrae2013 => "62.2 of 2013",
-        RuleSet::Ashrae2010 => "62.2 of 2010",
-        RuleSet::Washington2021 => "Washington",
-        RuleSet::Imc => "IMC",
-        RuleSet::CanadaNbc => "Canada NBC",
-    }
-}
-
 /// Units of display.
 pub const fn display(display: Display) -> &'static str {
     match display {
