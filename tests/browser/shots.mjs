@@ -59,6 +59,26 @@ export const states = [
     await example(person, "Air");
     await person.page.locator(".to-look-at").click();
   } },
+  { name: "pocket", steps: async (person) => {
+    await person.opens();
+    await person.presses("Pocket");
+    await person.types("Air in the tube", "50 cfm");
+    await person.page.getByText("How it is worked out").click();
+  } },
+  { name: "pocket-main", steps: async (person) => {
+    await example(person, "Air");
+    await person.presses("Pocket");
+    await person.page.getByRole("radio", { name: "Main", exact: true }).check();
+    await person.types("Air in the main", "180");
+  } },
+  { name: "pocket-boost", steps: async (person) => {
+    await person.opens();
+    await person.presses("Pocket");
+    await person.page.getByRole("radio", { name: "Boost", exact: true }).check();
+    await person.types("Pressure at normal", "60");
+    await person.types("Air at normal", "1,234");
+    await person.types("Air at boost", "12 furlongs");
+  } },
   { name: "steps", steps: async (person) => {
     await example(person, "Steps");
     const boxes = person.page.locator(".step:not(.is-locked) input.tick");

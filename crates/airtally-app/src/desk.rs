@@ -3,6 +3,7 @@
 use airtally::given::GivenId;
 use airtally::house::{Field, RoomId};
 use airtally::issue::Place;
+use airtally::pocket::{Ask, Scratch, Slot};
 use airtally::quantity::Unit;
 use airtally::rules::{Level, RuleSet};
 use airtally::steps::{Phase, StepKey, Visit};
@@ -57,6 +58,8 @@ pub enum Topic {
     Given(GivenId),
     /// Everything that wants a look.
     Issues,
+    /// Figures that need no house.
+    Pocket,
 }
 
 /// A short remark with or without a way back.
@@ -155,6 +158,10 @@ pub struct Desk {
     pub step: OpenStep,
     /// The sentences of the steps, and how far they have come.
     pub book: Book,
+    /// The question the pocket is open at.
+    pub ask: Ask,
+    /// What is typed into the pocket.
+    pub scratch: Scratch,
     /// Units taken for fields that are still empty.
     units: Vec<(Field, Unit)>,
 }
@@ -195,6 +202,10 @@ pub enum Move {
     Show(InSight),
     /// Another step opened, or all closed.
     Step(OpenStep),
+    /// Another question of the pocket.
+    Ask(Ask),
+    /// A text typed into the pocket, and the unit it shows.
+    Scratch(Slot, String, Unit),
     /// The book of the steps has come, or has not.
     Book(Book),
 }
@@ -214,6 +225,8 @@ impl Desk {
             shown: InSight::default(),
             step: OpenStep::Next,
             book: Book::OnItsWay,
+            ask: Ask::default(),
+            scratch: Scratch::default(),
             units: Vec::new(),
         }
     }
@@ -281,6 +294,8 @@ impl Reducible for Desk {
             Move::Book(book) => next.book = book,
             Move::Show(shown) => next.shown = shown,
             Move::Step(step) => next.step = step,
+            Move::Ask(ask) => next.ask = ask,
+            Move::Scratch(slot, text, unit) => next.scratch.set(slot, text, unit),
             Move::Unit(field, unit) => {
                 next.units.retain(|(own, _)| *own != field);
                 next.units.push((field, unit));

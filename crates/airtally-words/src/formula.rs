@@ -81,6 +81,13 @@ pub const fn title(formula: F) -> &'static str {
         F::LeakAt => "Leak at the pressure of normal running",
         F::LeakInTest => "Largest leak in the test",
         F::CrossingDepth => "Height where two tubes cross",
+        F::DuctSpeed => "Speed of the air",
+        F::TubePressure => "Pressure of each metre",
+        F::TubesBeside => "Tubes side by side",
+        F::ValveFlow => "Air through the valve",
+        F::MainBore => "Narrowest bore",
+        F::BoostPressure => "Pressure at boost",
+        F::FlowConversion => "The same flow",
     }
 }
 
@@ -156,5 +163,12 @@ pub const fn notation(formula: F) -> &'static str {
         F::LeakAt => "q_30 = q·(30 / p)^0.65",
         F::LeakInTest => "leak = s·Q·(p / 30)^0.65",
         F::CrossingDepth => "height = 2·OD",
+        F::DuctSpeed => "v = q / (π·d² / 4)",
+        F::TubePressure => "R = c·(q / q_r)^n",
+        F::TubesBeside => "n = v / v_max − slack, rounded up",
+        F::ValveFlow => "q = k·√p",
+        F::MainBore => "d = √(4·q / (π·v)), next bore that is sold",
+        F::BoostPressure => "p_boost = p·(q_boost / q_normal)^n",
+        F::FlowConversion => "Q = f·q",
     }
 }

@@ -6,7 +6,8 @@ mod typed;
 #[cfg(test)]
 mod tests;
 
-pub use advice::hint;
+pub use advice::{hint, hint_for};
+pub use typed::Typed;
 
 use crate::{format, label, room};
 use airtally::house::{Display, Field, House};
@@ -20,10 +21,10 @@ pub fn sentence(issue: &Issue, house: &House) -> String {
     let display = house.choices.display;
     let place = place(issue.place, house);
     match issue.trouble {
-        Trouble::Unreadable(error) => typed::unreadable(error, issue.place, house),
-        Trouble::OutOfRange { min, max, unit } => typed::out_of_range((min, max, unit), issue.place, house),
-        Trouble::SeldomRight { min, max, unit } => typed::seldom_right((min, max, unit), issue.place, house),
-        Trouble::LongName { length, fits } => typed::long_name(length, fits, issue.place, house),
+        Trouble::Unreadable(_)
+        | Trouble::OutOfRange { .. }
+        | Trouble::SeldomRight { .. }
+        | Trouble::LongName { .. } => about_typed(issue.trouble, &Typed::at(issue.place, house)),
         Trouble::NoRooms => "No room has been entered yet.".to_owned(),
         Trouble::NoBedrooms => "No bedroom has been entered; the rate counts one.".to_owned(),
         Trouble::NoSupplyRoom => "No room takes supply air, so no air can be shared out.".to_owned(),
@@ -57,6 +58,17 @@ pub fn sentence(issue: &Issue, house: &House) -> String {
                 .to_owned()
         }
         Trouble::DrawsDown { pa, most } => draws_down(pa, most),
+    }
+}
+
+/// What is wrong with what was typed into one field, and what would be accepted; empty for any other trouble.
+pub fn about_typed(trouble: Trouble, field: &Typed) -> String {
+    match trouble {
+        Trouble::Unreadable(error) => typed::unreadable(error, field),
+        Trouble::OutOfRange { min, max, unit } => typed::out_of_range((min, max, unit), field),
+        Trouble::SeldomRight { min, max, unit } => typed::seldom_right((min, max, unit), field),
+        Trouble::LongName { length, fits } => typed::long_name(length, fits, field),
+        _ => String::new(),
     }
 }
 

@@ -3,6 +3,7 @@
 mod air;
 mod frame;
 mod house;
+mod pocket;
 mod sheet;
 mod steps;
 mod tubes;
@@ -10,6 +11,7 @@ mod tubes;
 pub use air::*;
 pub use frame::*;
 pub use house::*;
+pub use pocket::*;
 pub use sheet::*;
 pub use steps::*;
 pub use tubes::*;

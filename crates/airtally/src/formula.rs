@@ -139,4 +139,18 @@ pub enum Formula {
     LeakInTest,
     /// Height where two tubes cross = 2 × outside diameter.
     CrossingDepth,
+    /// v = q/(π·d²/4).
+    DuctSpeed,
+    /// R = c·(q/q_r)^n.
+    TubePressure,
+    /// n = v/v_max − slack, rounded up.
+    TubesBeside,
+    /// q = k·√p.
+    ValveFlow,
+    /// d ≥ √(4·q/(π·v)), the next bore that is sold.
+    MainBore,
+    /// p_boost = p·(q_boost/q_normal)^n.
+    BoostPressure,
+    /// A flow in another unit.
+    FlowConversion,
 }

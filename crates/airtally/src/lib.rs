@@ -19,6 +19,7 @@ pub mod house;
 pub mod id;
 pub mod issue;
 pub mod on_site;
+pub mod pocket;
 pub mod quantity;
 pub mod report;
 pub mod rules;

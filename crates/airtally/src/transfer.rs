@@ -33,7 +33,7 @@ pub struct Opening {
     pub code: Option<ByCode>,
 }
 
-static ORIFICE_LAW: Source = Source::memory("orifice practice", "", "q = C_d·A·√(2Δp/ρ)");
+pub(crate) static ORIFICE_LAW: Source = Source::memory("orifice practice", "", "q = C_d·A·√(2Δp/ρ)");
 
 /// Free area of an opening that passes a flow at a pressure.
 ///

@@ -1,7 +1,7 @@
 //! The top line: whose house, units, look, undo, and a menu.
 
 use crate::context::{Hands, Page, View};
-use crate::desk::{MAIN, Move, Said};
+use crate::desk::{MAIN, Move, Said, Topic};
 use crate::hooks::Look;
 use crate::parts::choice::{choosing, options};
 use crate::platform;
@@ -40,6 +40,7 @@ pub fn top(view: &View, state: &State) -> Html {
         "div",
         "top-tools",
         [
+            pocket(view),
             units(page, hands),
             pick("pick from-wide", say::LOOK, looks(*look), by_place),
             tool("button-icon", Icon::Undo, say::UNDO, state.can_undo, hands.doing(|hands| hands.act(Action::Undo))),
@@ -52,6 +53,17 @@ pub fn top(view: &View, state: &State) -> Html {
 }
 
 const MENU_BUTTON: &str = "menu-button";
+
+/// Opens the pocket, or puts it away where the page stays live beside it.
+fn pocket(view: &View) -> Html {
+    let open = view.desk.sheet.last() == Some(&Topic::Pocket);
+    let pressed = view.hands.doing(move |hands| {
+        hands.make(if open { Move::CloseSheet } else { Move::Explain(Topic::Pocket) });
+        hands.make(Move::Menu(false));
+    });
+    let button = button("button-icon", pressed).attr("aria-label", say::POCKET).attr("aria-haspopup", "dialog");
+    button.attr("aria-expanded", open.to_string()).around([icon(Icon::Pocket)])
+}
 
 fn redo(hands: &Hands) {
     hands.act(Action::Redo);

@@ -47,7 +47,7 @@ pub fn entry(view: &View, at: Field, on_enter: Option<&Callback<()>>) -> Html {
         units_label: say::unit_of(words.name),
         error,
         doubt,
-        readings: readings(trouble, house.text(at)),
+        readings: readings(trouble.map(|issue| issue.trouble), house.text(at)),
         on_text,
         on_unit,
         on_enter: on_enter.cloned(),
@@ -81,8 +81,8 @@ fn units(at: Field, taken: Unit) -> Vec<(AttrValue, bool)> {
 }
 
 /// The two readings of a text like `1,234`: what the button says, and the text it writes.
-fn readings(trouble: Option<&Issue>, typed: &str) -> Vec<(AttrValue, AttrValue)> {
-    let asks = matches!(trouble.map(|issue| issue.trouble), Some(Trouble::Unreadable(ParseError::Ambiguous { .. })));
+pub fn readings(trouble: Option<Trouble>, typed: &str) -> Vec<(AttrValue, AttrValue)> {
+    let asks = matches!(trouble, Some(Trouble::Unreadable(ParseError::Ambiguous { .. })));
     let texts = if asks { reading::both(typed) } else { None };
     texts.into_iter().flatten().map(|text| (say::reading(&text).into(), text.into())).collect()
 }

@@ -41,7 +41,8 @@ pub fn source_part(source: &Source) -> Html {
     el("section", "source", [heading, source_mark(source), el("cite", "", [document(source)])])
 }
 
-fn equation(line: &Line, terms: &[Term]) -> Html {
+/// The equation, with letters, with numbers, and with its value.
+pub fn equation(line: &Line, terms: &[Term]) -> Html {
     let (symbol, letters) = sides(line.formula);
     let numbers: Vec<_> = terms.iter().map(|term| (term.symbol, format::text(term.value, term.unit))).collect();
     let value = format::value(line.value, line.unit);

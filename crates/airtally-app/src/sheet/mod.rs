@@ -1,9 +1,11 @@
-//! The sheet: where one number comes from, one registered value, or everything that wants a look. One dialog for all.
+//! The sheet: where one number comes from, one registered value, everything that wants a look, or the pocket. One dialog
+//! for all.
 
 mod given;
 mod issues;
 mod line;
 mod other;
+mod pocket;
 pub mod put_in;
 
 use crate::context::{Page, View};
@@ -44,7 +46,8 @@ fn head(view: &View, topic: Topic, deeper: bool, close: &Callback<()>) -> Html {
     let back = view.hands.doing(|hands| hands.make(Move::Back));
     let back = if deeper { icon_button(say::BACK, Icon::Back, back) } else { nothing() };
     let title = tag("h2", "").attr("id", TITLE).attr("tabindex", "-1").around([text(title(&view.page, topic))]);
-    let close = icon_button(say::CLOSE_SHEET, Icon::Close, close.reform(|_: Event| ()));
+    let name = if topic == Topic::Pocket { say::CLOSE_POCKET } else { say::CLOSE_SHEET };
+    let close = icon_button(name, Icon::Close, close.reform(|_: Event| ()));
     el("div", "sheet-top", [back, title, close])
 }
 
@@ -56,6 +59,7 @@ fn title(page: &Page, topic: Topic) -> String {
         }
         Topic::Given(id) => registered::name(id).to_owned(),
         Topic::Issues => say::to_look_at(page.issues.len()),
+        Topic::Pocket => say::POCKET.to_owned(),
     }
 }
 
@@ -65,6 +69,7 @@ fn body(view: &View, topic: Topic) -> Html {
         Topic::Under(rules, address) => other::working(view, rules, address),
         Topic::Given(id) => given::registered(view, id),
         Topic::Issues => issues::issues(view),
+        Topic::Pocket => pocket::pocket(view),
     }
 }
 

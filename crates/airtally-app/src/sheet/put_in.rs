@@ -36,7 +36,10 @@ pub fn put_in(equation: &str, numbers: &[(&str, String)]) -> Option<String> {
         let (word, after) = rest.split_at_checked(word_length(rest).max(next.len_utf8())).unwrap_or((rest, ""));
         let number = number_of(word, numbers);
         found |= number.is_some();
+        let powered = number.is_some() && after.starts_with(['²', '^']);
+        text.push_str(if powered { "(" } else { "" });
         text.push_str(number.unwrap_or(word));
+        text.push_str(if powered { ")" } else { "" });
         rest = after;
     }
     found.then_some(text)
@@ -87,5 +90,11 @@ mod tests {
         let numbers = [("q", "1".to_owned()), ("C_o", "420 ppm".to_owned())];
         assert_eq!(put_in("C_o + q_min", &numbers).as_deref(), Some("420 ppm + q_min"));
         assert_eq!(put_in("x + y", &numbers), None);
+    }
+
+    #[test]
+    fn a_power_holds_for_the_unit_too() {
+        let numbers = [("d", "63 mm".to_owned())];
+        assert_eq!(put_in("π·d² / 4", &numbers).as_deref(), Some("π·(63 mm)² / 4"));
     }
 }

@@ -4,6 +4,8 @@ use airtally::co2;
 use airtally::facts::Facts;
 use airtally::given::Givens;
 use airtally::house::{Choices, Credit, Fuel, House, HouseField, KitchenDraw, Print, Table, WetRooms};
+use airtally::pocket::{self, Ask, Scratch, Slot};
+use airtally::quantity::{Length, Unit};
 use airtally::rules::{Demand, RuleSet};
 use airtally::runs::Runs;
 use airtally::shares::Shares;
@@ -12,7 +14,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-const ALL: [F; 68] = [
+const ALL: [F; 75] = [
     F::FloorArea,
     F::AshraeTotal,
     F::AshraeTable,
@@ -81,6 +83,13 @@ const ALL: [F; 68] = [
     F::LeakAt,
     F::LeakInTest,
     F::CrossingDepth,
+    F::DuctSpeed,
+    F::TubePressure,
+    F::TubesBeside,
+    F::ValveFlow,
+    F::MainBore,
+    F::BoostPressure,
+    F::FlowConversion,
 ];
 
 #[test]
@@ -96,8 +105,7 @@ fn every_equation_has_a_title_and_a_notation() {
 #[test]
 fn every_symbol_in_a_line_stands_in_its_equation_and_has_a_meaning() {
     let mut seen = Vec::new();
-    for house in houses() {
-        let working = worked(&house);
+    for working in houses().iter().map(worked).chain(pockets()) {
         for id in working.ids() {
             let Some(line) = working.line(id) else { continue };
             seen.push(line.formula as usize);
@@ -111,6 +119,19 @@ fn every_symbol_in_a_line_stands_in_its_equation_and_has_a_meaning() {
     seen.sort_unstable();
     seen.dedup();
     assert!(seen.len() >= 30, "{} equations were used", seen.len());
+}
+
+/// Every figure of the pocket, with a text that all of its fields read.
+fn pockets() -> Vec<Working> {
+    let answered = |ask: Ask| {
+        let mut scratch = Scratch::default();
+        ask.slots().iter().for_each(|slot| scratch.set(*slot, "60".to_owned(), slot.limit().unit));
+        scratch.set(Slot::DoorWidth, String::new(), Unit::Millimetre);
+        scratch.set(Slot::TubeBore, String::new(), Unit::Millimetre);
+        let found = pocket::answer(ask, &scratch, &Givens::registered(), Length::from_mm(63.0));
+        found.expect("an answer").working
+    };
+    Ask::ALL.map(answered).to_vec()
 }
 
 fn houses() -> Vec<House> {

@@ -1,12 +1,18 @@
 //! What can be done about an issue.
 
-use airtally::issue::{Condition, Issue, Place, Trouble};
+use super::typed::kind_at;
+use airtally::issue::{Condition, Issue, Trouble};
 use airtally::quantity::{Kind, ParseError};
 
 /// What to do, or what would be accepted. `None` where the sentence says it all.
 pub fn hint(issue: &Issue) -> Option<String> {
-    let text = match issue.trouble {
-        Trouble::Unreadable(error) => return Some(reading(error, issue.place)),
+    hint_for(issue.trouble, kind_at(issue.place))
+}
+
+/// The same for a field that asks for this kind.
+pub fn hint_for(trouble: Trouble, kind: Option<Kind>) -> Option<String> {
+    let text = match trouble {
+        Trouble::Unreadable(error) => return Some(reading(error, kind)),
         Trouble::OutOfRange { .. } => "Until it is mended the field counts as empty.",
         Trouble::SeldomRight { .. } => "Check the number and its unit.",
         Trouble::LongName { .. } => "A shorter name fits on labels and drawings.",
@@ -48,11 +54,11 @@ pub fn hint(issue: &Issue) -> Option<String> {
     Some(text.to_owned())
 }
 
-fn reading(error: ParseError, place: Place) -> String {
+fn reading(error: ParseError, kind: Option<Kind>) -> String {
     let text = match error {
         ParseError::Empty => "Type a value, or clear the field.",
         ParseError::NotANumber | ParseError::UnknownUnit { .. } | ParseError::WrongKind { .. } => {
-            return format!("Type it like this: {}.", example(place));
+            return format!("Type it like this: {}.", example(kind));
         }
         ParseError::Ambiguous { .. } => "Use a point before decimals and no mark between thousands.",
         ParseError::UnclearUnit => "Give every number its unit, or none.",
@@ -64,11 +70,7 @@ fn reading(error: ParseError, place: Place) -> String {
 }
 
 /// Texts that a field reads.
-fn example(place: Place) -> &'static str {
-    let kind = match place {
-        Place::Field(field) => field.limit().map(|limit| limit.unit.kind()),
-        Place::House | Place::Room(_) => None,
-    };
+const fn example(kind: Option<Kind>) -> &'static str {
     match kind {
         Some(Kind::Length) => "3.2, 3.2 m, 12 ft 6 in or 3.2 + 1.4",
         Some(Kind::Area) => "12, 12.5 m² or 135 sq ft",

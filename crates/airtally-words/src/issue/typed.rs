@@ -6,13 +6,50 @@ use airtally::house::House;
 use airtally::issue::Place;
 use airtally::quantity::{Kind, LONGEST_TEXT, ParseError, Unit, convert};
 
+/// A field that was typed into.
+#[derive(Clone, Debug)]
+pub struct Typed<'a> {
+    /// What it is called.
+    pub name: String,
+    /// The text as typed.
+    pub text: &'a str,
+    /// What is asked for; `None` for any text.
+    pub kind: Option<Kind>,
+    /// The unit it showed.
+    pub unit: Option<Unit>,
+}
+
+impl<'a> Typed<'a> {
+    /// The field at a place of a house.
+    pub(super) fn at(place: Place, house: &'a House) -> Self {
+        let Place::Field(field) = place else {
+            return Self { name: place_name(place, house), text: "", kind: None, unit: None };
+        };
+        let shown = || field.unit(house.choices.display);
+        let unit = house.entry(field).map_or_else(shown, |entry| entry.unit);
+        Self { name: place_name(place, house), text: house.text(field), kind: kind_at(place), unit: Some(unit) }
+    }
+
+    fn asked(&self) -> &'static str {
+        self.kind.map_or("a text", kind)
+    }
+}
+
+/// What the field at a place asks for.
+pub fn kind_at(place: Place) -> Option<Kind> {
+    match place {
+        Place::Field(field) => field.limit().map(|limit| limit.unit.kind()),
+        Place::House | Place::Room(_) => None,
+    }
+}
+
 /// A text that cannot be read.
-pub fn unreadable(error: ParseError, place: Place, house: &House) -> String {
-    let (name, typed) = (place_name(place, house), typed(place, house));
+pub fn unreadable(error: ParseError, field: &Typed) -> String {
+    let (name, typed) = (&field.name, field.text);
     let text = quoted(typed);
     match error {
         ParseError::Empty => format!("{name} holds nothing but spaces."),
-        ParseError::NotANumber => format!("{name}: {text} cannot be read as {}. Nothing was changed.", asked(place)),
+        ParseError::NotANumber => format!("{name}: {text} cannot be read as {}. Nothing was changed.", field.asked()),
         ParseError::Ambiguous { decimal, thousands } => {
             let (decimal, thousands) = (either(decimal), either(thousands));
             format!("{name}: {text} can mean {decimal} or {thousands}. Which one?")
@@ -22,7 +59,7 @@ pub fn unreadable(error: ParseError, place: Place, house: &House) -> String {
             format!("{name}: {unit} is no unit that is known here. Nothing was changed.")
         }
         ParseError::WrongKind { unit } => {
-            let (wrong, right) = (kind(unit.kind()), asked(place));
+            let (wrong, right) = (kind(unit.kind()), field.asked());
             format!("{name}: {text} is {wrong}, and {right} is asked for. Nothing was changed.")
         }
         ParseError::UnclearUnit => {
@@ -37,21 +74,22 @@ pub fn unreadable(error: ParseError, place: Place, house: &House) -> String {
 }
 
 /// A value that cannot be calculated with.
-pub fn out_of_range(range: (f64, f64, Unit), place: Place, house: &House) -> String {
-    let (name, between) = (place_name(place, house), between(range, place, house));
-    format!("{name} must be {between}. You typed {}. Nothing was changed.", quoted(typed(place, house)))
+pub fn out_of_range(range: (f64, f64, Unit), field: &Typed) -> String {
+    let between = between(range, field.unit);
+    format!("{} must be {between}. You typed {}. Nothing was changed.", field.name, quoted(field.text))
 }
 
 /// A value that is seldom right.
-pub fn seldom_right(range: (f64, f64, Unit), place: Place, house: &House) -> String {
-    let (name, between) = (place_name(place, house), between(range, place, house));
-    format!("{name} is usually {between}. You typed {}; it is used as typed.", quoted(typed(place, house)))
+pub fn seldom_right(range: (f64, f64, Unit), field: &Typed) -> String {
+    let between = between(range, field.unit);
+    format!("{} is usually {between}. You typed {}; it is used as typed.", field.name, quoted(field.text))
 }
 
 /// A name that does not fit on a label.
-pub fn long_name(length: u32, fits: u32, place: Place, house: &House) -> String {
-    let (name, length, fits) = (place_name(place, house), format::count(length), format::count(fits));
-    format!("{name}: {} has {length} characters, and a label holds {fits}. It is kept.", quoted(typed(place, house)))
+pub fn long_name(length: u32, fits: u32, field: &Typed) -> String {
+    let (length, fits) = (format::count(length), format::count(fits));
+    let text = quoted(field.text);
+    format!("{}: {text} has {length} characters, and a label holds {fits}. It is kept.", field.name)
 }
 
 /// At most so many characters of a text are quoted.
@@ -72,26 +110,13 @@ fn quoted(text: &str) -> String {
     format!("“{}”", shortened(text))
 }
 
-fn typed(place: Place, house: &House) -> &str {
-    match place {
-        Place::Field(field) => house.text(field),
-        Place::House | Place::Room(_) => "",
-    }
-}
-
 /// `between 0.3 and 2000 m²`, in the unit the field showed when it was typed. Both ends are rounded inward, so that
 /// what is said is accepted.
-fn between((min, max, unit): (f64, f64, Unit), place: Place, house: &House) -> String {
-    let to = unit_of(place, house).filter(|to| to.kind() == unit.kind()).unwrap_or(unit);
+fn between((min, max, unit): (f64, f64, Unit), shown: Option<Unit>) -> String {
+    let to = shown.filter(|to| to.kind() == unit.kind()).unwrap_or(unit);
     let convert = |value| convert(value, unit, to).unwrap_or(value);
     let (min, max) = (inward(convert(min), to, f64::ceil), inward(convert(max), to, f64::floor));
     format!("between {} and {}", format::value(min, to).number, format::text(max, to))
-}
-
-fn unit_of(place: Place, house: &House) -> Option<Unit> {
-    let Place::Field(field) = place else { return None };
-    let shown = || field.unit(house.choices.display);
-    Some(house.entry(field).map_or_else(shown, |entry| entry.unit))
 }
 
 /// To the digits that are shown, except for what a conversion loses in the last place.
@@ -105,14 +130,6 @@ fn inward(value: f64, unit: Unit, round: fn(f64) -> f64) -> f64 {
 /// Both readings of `1,234`: enough digits to tell them apart.
 fn either(value: f64) -> String {
     format::grouped(&format::number(value, 6).replace(format::NARROW, ""))
-}
-
-/// What a field asks for.
-fn asked(place: Place) -> &'static str {
-    match place {
-        Place::Field(field) => field.limit().map_or("a text", |limit| kind(limit.unit.kind())),
-        Place::House | Place::Room(_) => "a value",
-    }
 }
 
 /// A kind of quantity with its article.

@@ -5,7 +5,7 @@ use super::{Findings, Source};
 const CORE: &str = "crates/airtally/src/";
 
 /// Modules from the ground up. A module may use those on its own floor and below.
-const FLOORS: [&[&str]; 11] = [
+const FLOORS: [&[&str]; 12] = [
     &["quantity", "id", "source", "formula"],
     &["by_room", "issue", "working"],
     &["entry"],
@@ -15,6 +15,7 @@ const FLOORS: [&[&str]; 11] = [
     &["rules"],
     &["shares"],
     &["runs", "transfer", "co2", "on_site"],
+    &["pocket"],
     &["steps"],
     &["report"],
 ];

@@ -1,0 +1,177 @@
+//! The pocket: single questions that need no house, one at a time, each with its working.
+
+use super::line::{equation, source_part};
+use crate::context::View;
+use crate::desk::Move;
+use crate::parts::choice::options;
+use crate::parts::entry::readings;
+use crate::parts::source::source_mark;
+use crate::ui::chips::chips;
+use crate::ui::el::{el, els, nodes, nothing, tag, text};
+use crate::ui::field::{self, field};
+use crate::ui::figure::{Size, figure};
+use crate::ui::part::{caution, soft};
+use airtally::issue::{Severity, Trouble};
+use airtally::pocket::figures::{MAIN_BORES, MAIN_SPEEDS, main_flow};
+use airtally::pocket::{Answer, Ask, Slot, answer};
+use airtally::quantity::{Kind, Length, ParseError, Unit};
+use airtally::working::LineId;
+use airtally_words::format::{self, Shown};
+use airtally_words::issue::{Typed, about_typed, hint_for};
+use airtally_words::page as say;
+use yew::prelude::*;
+
+/// The pocket, open at one question.
+pub fn pocket(view: &View) -> Html {
+    let ask = view.desk.ask;
+    let chosen = {
+        let hands = view.hands.clone();
+        Callback::from(move |at: usize| Ask::ALL.get(at).into_iter().for_each(|ask| hands.make(Move::Ask(*ask))))
+    };
+    let asks = options(&Ask::ALL, ask, say::pocket_short);
+    let asks = chips("chips", "pocket".to_owned(), say::POCKET_ASKS.to_owned(), asks, &chosen);
+    let fields = els("div", "fields", ask.slots().iter().map(|slot| slot_field(view, *slot)));
+    let question = el("h3", "pocket-ask", [text(say::pocket_ask(ask))]);
+    let page = &view.page;
+    let found = answer(ask, &view.desk.scratch, page.report.givens(), usual_bore(view));
+    let (figures, working) = match &found {
+        Some(found) if found.lines.is_empty() => (caution(say::POCKET_TOO_WIDE), nothing()),
+        Some(found) => (figures(view, found), working(found)),
+        None => (el("p", "soft", [text(say::POCKET_NOTHING)]), nothing()),
+    };
+    let figures = tag("div", "").attr("role", "status").around([figures]);
+    let found = el("div", "pocket-answer", [figures, working]);
+    let mains = if ask == Ask::Main { mains(view) } else { nothing() };
+    let note = el("p", "", [soft(say::pocket_note(ask, page.display()))]);
+    nodes([asks, question, fields, found, note, mains])
+}
+
+fn usual_bore(view: &View) -> Length {
+    view.page.report.runs().bore
+}
+
+fn slot_field(view: &View, slot: Slot) -> Html {
+    let (hands, scratch) = (&view.hands, &view.desk.scratch);
+    let display = view.page.display();
+    let entry = scratch.entry(slot);
+    let unit = entry.map_or_else(|| slot.unit(display), |entry| entry.unit);
+    let typed = entry.map(|entry| entry.text.clone()).unwrap_or_default();
+    let words = say::pocket_field(slot);
+    let trouble = match scratch.read(slot) {
+        Ok(measure) => measure.and_then(|measure| slot.limit().remark(measure)),
+        Err(trouble) => Some(trouble),
+    };
+    let said = trouble.map(|trouble| AttrValue::from(said(trouble, words.name, &typed, slot, unit)));
+    let stops = trouble.is_some_and(|trouble| trouble.severity() == Severity::Stops);
+    let (error, doubt) = if stops { (said, None) } else { (None, said) };
+    let on_text = {
+        let hands = hands.clone();
+        Callback::from(move |text: String| hands.make(Move::Scratch(slot, text, unit)))
+    };
+    let on_unit = {
+        let (hands, typed) = (hands.clone(), typed.clone());
+        Callback::from(move |at: usize| {
+            if let Some(unit) = slot.units().get(at) {
+                hands.make(Move::Scratch(slot, typed.clone(), *unit));
+            }
+        })
+    };
+    let readings = readings(trouble, &typed);
+    field(field::Field {
+        id: ["pocket-", &(slot as usize).to_string()].concat(),
+        label: words.name.into(),
+        hint: words.hint.into(),
+        text: typed.into(),
+        placeholder: usual(view, slot, unit).into(),
+        number: true,
+        units: options(slot.units(), unit, Unit::symbol),
+        units_label: say::unit_of(words.name),
+        error,
+        doubt,
+        readings,
+        on_text,
+        on_unit,
+        on_enter: None,
+    })
+}
+
+/// What is wrong and what would be accepted.
+fn said(trouble: Trouble, name: &str, typed: &str, slot: Slot, unit: Unit) -> String {
+    let kind = Some(slot.limit().unit.kind());
+    let words = about_typed(trouble, &Typed { name: name.to_owned(), text: typed, kind, unit: Some(unit) });
+    let asks = matches!(trouble, Trouble::Unreadable(ParseError::Ambiguous { .. }));
+    match hint_for(trouble, kind).filter(|_| !asks) {
+        Some(hint) => [&words, " ", &hint].concat(),
+        None => words,
+    }
+}
+
+/// What counts while a field is empty, shown faintly in the unit of its chip.
+fn usual(view: &View, slot: Slot, unit: Unit) -> String {
+    let length = match slot {
+        Slot::TubeBore => Some(usual_bore(view)),
+        Slot::DoorWidth => Length::of(view.page.report.givens().measure(airtally::given::GivenId::DoorWidth)),
+        _ => None,
+    };
+    length.and_then(|length| length.as_unit(unit)).map(|value| format::value(value, unit).number).unwrap_or_default()
+}
+
+fn figures(view: &View, found: &Answer) -> Html {
+    let list = found.lines.iter().enumerate().map(|(at, id)| total(view, found, *id, at == 0));
+    els("dl", "totals", list)
+}
+
+fn working(found: &Answer) -> Html {
+    let summary = el("summary", "button-quiet", [text(say::POCKET_WORKING)]);
+    let steps = found.lines.iter().map(|id| step(found, *id)).collect();
+    el("details", "", [summary, el("div", "pocket-working", [steps])])
+}
+
+fn total(view: &View, found: &Answer, id: LineId, first: bool) -> Html {
+    let (Some(line), terms) = (found.working.line(id), found.working.terms(id)) else { return nothing() };
+    let shown = shown(view, line.value, line.unit);
+    // Where two figures are alike, neither is the main one.
+    let alike = found.lines.len() == 2 && found.lines.iter().all(|id| formula_of(found, *id) == Some(line.formula));
+    let size = if first || alike { Size::Big } else { Size::Row };
+    let figure = figure(&shown.number, shown.unit, size);
+    let name = el("dt", "", [text(say::pocket_line(&line, terms))]);
+    el("div", "total", [name, el("dd", "", [figure]), el("dd", "", [source_mark(line.source)])])
+}
+
+fn formula_of(found: &Answer, id: LineId) -> Option<airtally::formula::Formula> {
+    found.working.line(id).map(|line| line.formula)
+}
+
+/// A flow stays in the unit it was asked in; all else follows the units of the page.
+fn shown(view: &View, value: f64, unit: Unit) -> Shown {
+    match unit.kind() {
+        Kind::Flow => format::value(value, unit),
+        _ => format::in_display(value, unit, view.page.display()),
+    }
+}
+
+fn step(found: &Answer, id: LineId) -> Html {
+    let (Some(line), terms) = (found.working.line(id), found.working.terms(id)) else { return nothing() };
+    let name = el("h4", "", [text(say::pocket_line(&line, terms))]);
+    el("section", "part", [name, equation(&line, terms), source_part(line.source)])
+}
+
+/// What each main carries at both speeds.
+fn mains(view: &View) -> Html {
+    let display = view.page.display();
+    let head = |words: String| tag("th", "").attr("scope", "col").around([text(words)]);
+    let speeds = MAIN_SPEEDS.map(|speed| head(say::pocket_at(speed.as_ms())));
+    let heads = el("tr", "", [head(say::POCKET_BORE.to_owned()), nodes(speeds)]);
+    let row = |bore: f64| {
+        let bore = Length::from_mm(bore);
+        let cells = MAIN_SPEEDS.map(|speed| {
+            let shown = format::flow(main_flow(bore, speed), display);
+            el("td", "", [text(shown.to_string())])
+        });
+        let name = format::text(bore.as_mm(), Unit::Millimetre);
+        el("tr", "", [tag("th", "").attr("scope", "row").around([text(name)]), nodes(cells)])
+    };
+    let caption = el("caption", "", [text(say::POCKET_MAINS)]);
+    let rows = els("tbody", "", MAIN_BORES.into_iter().map(row));
+    el("table", "mains", [caption, el("thead", "", [heads]), rows])
+}
