@@ -63,7 +63,7 @@ fn equals() -> Html {
 }
 
 /// A symbol with its subscript set low: `q_min`.
-fn letter(symbol: &str) -> Html {
+pub fn letter(symbol: &str) -> Html {
     match symbol.split_once('_') {
         Some((letter, low)) => nodes([text(letter.to_owned()), el("sub", "", [text(low.to_owned())])]),
         None => text(symbol.to_owned()),

@@ -1,22 +1,24 @@
 //! The pocket: single questions that need no house, one at a time, each with its working.
 
-use super::line::{equation, source_part};
+use super::line::{equation, letter};
 use crate::context::View;
 use crate::desk::Move;
 use crate::parts::choice::options;
 use crate::parts::entry::readings;
-use crate::parts::source::source_mark;
+use crate::parts::source::{source_line, source_mark};
 use crate::ui::chips::chips;
 use crate::ui::el::{el, els, nodes, nothing, tag, text};
 use crate::ui::field::{self, field};
 use crate::ui::figure::{Size, figure};
 use crate::ui::part::{caution, soft};
+use airtally::formula::Formula;
 use airtally::issue::{Severity, Trouble};
 use airtally::pocket::figures::{MAIN_BORES, MAIN_SPEEDS, main_flow};
 use airtally::pocket::{Answer, Ask, Slot, answer};
 use airtally::quantity::{Kind, Length, ParseError, Unit};
-use airtally::working::LineId;
+use airtally::working::{LineId, Term};
 use airtally_words::format::{self, Shown};
+use airtally_words::formula::meaning;
 use airtally_words::issue::{Typed, about_typed, hint_for};
 use airtally_words::page as say;
 use yew::prelude::*;
@@ -130,16 +132,12 @@ fn working(found: &Answer) -> Html {
 fn total(view: &View, found: &Answer, id: LineId, first: bool) -> Html {
     let (Some(line), terms) = (found.working.line(id), found.working.terms(id)) else { return nothing() };
     let shown = shown(view, line.value, line.unit);
-    // Where two figures are alike, neither is the main one.
-    let alike = found.lines.len() == 2 && found.lines.iter().all(|id| formula_of(found, *id) == Some(line.formula));
+    // Where several figures are alike, none is the main one.
+    let alike = matches!(view.desk.ask, Ask::Main | Ask::Boost | Ask::Convert);
     let size = if first || alike { Size::Big } else { Size::Row };
     let figure = figure(&shown.number, shown.unit, size);
     let name = el("dt", "", [text(say::pocket_line(&line, terms))]);
     el("div", "total", [name, el("dd", "", [figure]), el("dd", "", [source_mark(line.source)])])
-}
-
-fn formula_of(found: &Answer, id: LineId) -> Option<airtally::formula::Formula> {
-    found.working.line(id).map(|line| line.formula)
 }
 
 /// A flow stays in the unit it was asked in; all else follows the units of the page.
@@ -153,7 +151,16 @@ fn shown(view: &View, value: f64, unit: Unit) -> Shown {
 fn step(found: &Answer, id: LineId) -> Html {
     let (Some(line), terms) = (found.working.line(id), found.working.terms(id)) else { return nothing() };
     let name = el("h4", "", [text(say::pocket_line(&line, terms))]);
-    el("section", "part", [name, equation(&line, terms), source_part(line.source)])
+    el("section", "part", [name, equation(&line, terms), letters(line.formula, terms), source_line(line.source)])
+}
+
+/// What the letters mean.
+fn letters(formula: Formula, terms: &[Term]) -> Html {
+    let one = |term: &Term| {
+        let meaning = meaning(formula, term.symbol).unwrap_or_default();
+        el("li", "", [el("var", "", [letter(term.symbol)]), text(" "), text(meaning)])
+    };
+    els("ul", "soft small", terms.iter().map(one))
 }
 
 /// What each main carries at both speeds.

@@ -51,7 +51,7 @@ const fn path(icon: Icon) -> &'static str {
         Icon::Lock => "M6 11h12v9H6zM8.5 11V8a3.5 3.5 0 0 1 7 0v3",
         Icon::Bin => "M5 7h14M10 7V4.5h4V7M7 7l1 13h8l1-13M10.5 11v5.5M13.5 11v5.5",
         Icon::Fine => "M5 12.5l4.5 4.5L19 7",
-        Icon::Pocket => "M4.5 9h15v7.5l-3.5 4.5H8l-3.5-4.5zM4.5 12.5h15M12.5 9V4L14.5 1.5 16.5 4v5",
+        Icon::Pocket => "M4.5 8.5h15V17L12 21.5 4.5 17zM4.5 12.5h15M13.5 8.5v-6h3v6",
     }
 }
 

@@ -44,7 +44,7 @@ pub fn meaning(formula: F, symbol: &str) -> Option<&'static str> {
         (F::RoomMinimum, "q") => "least air of this room",
         (F::Undercut | F::TransferArea | F::DoorPressure, "A") => "free area of the opening",
         (F::Undercut, "b") => "width of the door",
-        (F::TransferArea | F::AreaForFlow | F::DoorPressure, "q") => "air through the opening at boost",
+        (F::TransferArea | F::AreaForFlow | F::DoorPressure, "q") => "air through the opening",
         (F::TubeSpeed, "q") => "air to the room, all tubes together",
         (F::Co2Night | F::PerSleeper | F::AirChange, "q") => "outdoor air to the room",
         (F::Co2Night | F::PerSleeper, "P") => "sleepers",
@@ -76,6 +76,15 @@ pub fn meaning(formula: F, symbol: &str) -> Option<&'static str> {
         (F::JoistDepth, "s") => "largest hole as a share of the depth",
         (F::TrapSeal, "H") => "drop of the trap",
         (F::WholeTotal, "T") => "total that is asked",
+        (F::LevelTotal, "W") => "rate of the whole dwelling",
+        _ => return pocket(formula, symbol).or_else(|| symbol_meaning(symbol)),
+    };
+    Some(own)
+}
+
+/// In the equations of the pocket.
+fn pocket(formula: F, symbol: &str) -> Option<&'static str> {
+    Some(match (formula, symbol) {
         (F::DuctSpeed, "q") => "air in the tube or duct",
         (F::DuctSpeed, "d") => "inside width",
         (F::TubePressure, "c") => "what a metre takes at the reference flow",
@@ -88,10 +97,8 @@ pub fn meaning(formula: F, symbol: &str) -> Option<&'static str> {
         (F::BoostPressure, "q_normal") => "air at normal",
         (F::BoostPressure, "q_boost") => "air at boost",
         (F::FlowConversion, "f") => "one unit in the other",
-        (F::LevelTotal, "W") => "rate of the whole dwelling",
-        _ => return symbol_meaning(symbol),
-    };
-    Some(own)
+        _ => return None,
+    })
 }
 
 /// What a symbol means where it has one meaning, or its most common one.

@@ -7,7 +7,7 @@ use super::figures::{
 use super::{Ask, Scratch, Slot};
 use crate::formula::Formula;
 use crate::given::{GivenId, Givens};
-use crate::quantity::{Area, Flow, Length, Measure, Pressure, Unit, Velocity, convert};
+use crate::quantity::{Flow, Length, Measure, Pressure, Unit, Velocity, convert};
 use crate::source::{ARITHMETIC, PRACTICE, Source};
 use crate::transfer::{ORIFICE_LAW, free_area};
 use crate::working::{LineId, Origin, Term, Working};
@@ -32,7 +32,8 @@ pub struct Answer {
 
 /// Answers a question; `None` while something is missing or cannot be read. `tube` is the bore where none is typed.
 pub fn answer(ask: Ask, scratch: &Scratch, givens: &Givens, tube: Length) -> Option<Answer> {
-    let mut sum = Sum { scratch, givens, answer: Answer { working: Working::default(), lines: Vec::new() } };
+    let answer = Answer { working: Working::default(), lines: Vec::new() };
+    let mut sum = Sum { scratch, givens, terms: Vec::new(), answer };
     match ask {
         Ask::Tube => sum.tube(tube),
         Ask::Door => sum.door(),
@@ -44,29 +45,27 @@ pub fn answer(ask: Ask, scratch: &Scratch, givens: &Givens, tube: Length) -> Opt
     Some(sum.answer)
 }
 
+/// An answer in the making.
 struct Sum<'a> {
     scratch: &'a Scratch,
     givens: &'a Givens,
+    /// What goes into the next line.
+    terms: Vec<Term>,
     answer: Answer,
 }
 
 impl Sum<'_> {
     fn tube(&mut self, usual: Length) -> Option<()> {
-        let (flow, flow_term) = self.flow("q", Slot::TubeFlow)?;
-        let usual = Measure::new(usual.as_mm(), Unit::Millimetre);
-        let bore = self.scratch.read(Slot::TubeBore).ok()?.unwrap_or(usual);
-        let bore_term = typed("d", bore);
-        let bore = Length::of(bore)?;
+        let flow = self.flow("q", Slot::TubeFlow)?;
+        let bore = self.length("d", Slot::TubeBore, Measure::new(usual.as_mm(), Unit::Millimetre))?;
         let fast = speed(flow, bore);
-        let line = self.record(Formula::DuctSpeed, speed_of(fast), &ARITHMETIC, &[flow_term, bore_term]);
+        let line = self.record(Formula::DuctSpeed, fast.as_ms(), Unit::MetrePerSecond, &ARITHMETIC);
         if let (Some(metre), Some(known)) = (per_metre(flow, bore), metre_of(bore)) {
-            let terms = [
-                counted("c", known.pressure, Unit::Pascal),
-                counted("q", flow.as_m3h(), Unit::CubicMetrePerHour),
-                counted("q_r", METRE_FLOW.as_m3h(), Unit::CubicMetrePerHour),
-                counted("n", METRE_EXPONENT, Unit::Ratio),
-            ];
-            self.record(Formula::TubePressure, (metre.as_pa(), Unit::Pascal), &CHURCHILL, &terms);
+            self.put("c", known.pressure, Unit::Pascal);
+            self.put("q", flow.as_m3h(), Unit::CubicMetrePerHour);
+            self.put("q_r", METRE_FLOW.as_m3h(), Unit::CubicMetrePerHour);
+            self.put("n", METRE_EXPONENT, Unit::Ratio);
+            self.record(Formula::TubePressure, metre.as_pa(), Unit::Pascal, &CHURCHILL);
         }
         self.beside(fast, line);
         Some(())
@@ -74,114 +73,112 @@ impl Sum<'_> {
 
     /// How many tubes side by side, when one is too fast.
     fn beside(&mut self, fast: Velocity, line: LineId) {
-        let (most, slack) = (self.givens.value(GivenId::SpeedBoost), self.givens.value(GivenId::CountSlack));
+        self.terms.push(Term::new("v", fast.as_ms(), Unit::MetrePerSecond, Origin::Line(line)));
+        let most = self.given("v_max", GivenId::SpeedBoost);
+        let slack = self.given("slack", GivenId::CountSlack);
         let tubes = libm::ceil(fast.as_ms() / most - slack);
         if tubes > 1.0 {
-            let terms = [
-                Term::new("v", fast.as_ms(), Unit::MetrePerSecond, Origin::Line(line)),
-                self.givens.term("v_max", GivenId::SpeedBoost),
-                self.givens.term("slack", GivenId::CountSlack),
-            ];
-            self.record(Formula::TubesBeside, (tubes, Unit::Count), &PRACTICE, &terms);
+            self.record(Formula::TubesBeside, tubes, Unit::Count, &PRACTICE);
         }
     }
 
     fn door(&mut self) -> Option<()> {
-        let (flow, flow_term) = self.flow("q", Slot::DoorFlow)?;
-        let typed_width = self.scratch.read(Slot::DoorWidth).ok()?;
-        let width_term =
-            typed_width.map_or_else(|| self.givens.term("b", GivenId::DoorWidth), |width| typed("b", width));
-        let width = Length::of(typed_width.unwrap_or_else(|| self.givens.measure(GivenId::DoorWidth)))?;
-        let pressure = Pressure::from_pa(self.givens.value(GivenId::TransferPressure));
-        let [discharge, density] =
-            [GivenId::TransferDischarge, GivenId::TransferDensity].map(|id| self.givens.value(id));
+        let flow = self.flow("q", Slot::DoorFlow)?;
+        let discharge = self.given("C_d", GivenId::TransferDischarge);
+        let pressure = Pressure::from_pa(self.given("Δp", GivenId::TransferPressure));
+        let density = self.given("ρ", GivenId::TransferDensity);
         let area = free_area(flow, pressure, discharge, density);
-        let terms = [
-            flow_term,
-            self.givens.term("C_d", GivenId::TransferDischarge),
-            self.givens.term("Δp", GivenId::TransferPressure),
-            self.givens.term("ρ", GivenId::TransferDensity),
-        ];
-        let line = self.record(Formula::TransferArea, area_of(area), &ORIFICE_LAW, &terms);
-        let terms = [Term::new("A", area.as_cm2(), Unit::SquareCentimetre, Origin::Line(line)), width_term];
-        let gap = undercut(area, width);
-        self.record(Formula::Undercut, (gap.as_mm(), Unit::Millimetre), &ARITHMETIC, &terms);
+        let line = self.record(Formula::TransferArea, area.as_cm2(), Unit::SquareCentimetre, &ORIFICE_LAW);
+        self.terms.push(Term::new("A", area.as_cm2(), Unit::SquareCentimetre, Origin::Line(line)));
+        let width = self.length("b", Slot::DoorWidth, self.givens.measure(GivenId::DoorWidth))?;
+        self.record(Formula::Undercut, undercut(area, width).as_mm(), Unit::Millimetre, &ARITHMETIC);
         self.answer.lines.reverse();
         Some(())
     }
 
     fn valve(&mut self) -> Option<()> {
-        let (factor, factor_term) = self.flow("k", Slot::ValveFactor)?;
-        let (pressure, pressure_term) = self.pressure("p", Slot::ValvePressure)?;
-        let flow = valve_flow(factor, pressure).as_unit(factor_term.unit)?;
-        self.record(Formula::ValveFlow, (flow, factor_term.unit), &VALVE, &[factor_term, pressure_term]);
+        let unit = self.read(Slot::ValveFactor)?.unit();
+        let factor = self.flow("k", Slot::ValveFactor)?;
+        let pressure = self.pressure("p", Slot::ValvePressure)?;
+        self.record(Formula::ValveFlow, valve_flow(factor, pressure).as_unit(unit)?, unit, &VALVE);
         Some(())
     }
 
     fn main(&mut self) -> Option<()> {
-        let (flow, flow_term) = self.flow("q", Slot::MainFlow)?;
         for most in MAIN_SPEEDS {
+            let flow = self.flow("q", Slot::MainFlow)?;
+            self.put("v", most.as_ms(), Unit::MetrePerSecond);
             if let Some(bore) = main_bore(flow, most) {
-                let terms = [flow_term, counted("v", most.as_ms(), Unit::MetrePerSecond)];
-                self.record(Formula::MainBore, (bore.as_mm(), Unit::Millimetre), &PRACTICE, &terms);
+                self.record(Formula::MainBore, bore.as_mm(), Unit::Millimetre, &PRACTICE);
+            } else {
+                self.terms.clear();
             }
         }
         Some(())
     }
 
     fn boost(&mut self) -> Option<()> {
-        let (pressure, pressure_term) = self.pressure("p", Slot::NormalPressure)?;
-        let (normal, normal_term) = self.flow("q_normal", Slot::NormalFlow)?;
-        let (boost, boost_term) = self.flow("q_boost", Slot::BoostFlow)?;
         for exponent in BOOST_EXPONENTS {
-            let terms = [pressure_term, boost_term, normal_term, counted("n", exponent, Unit::Ratio)];
+            let pressure = self.pressure("p", Slot::NormalPressure)?;
+            let normal = self.flow("q_normal", Slot::NormalFlow)?;
+            let boost = self.flow("q_boost", Slot::BoostFlow)?;
+            self.put("n", exponent, Unit::Ratio);
             let pressure = boost_pressure(pressure, normal, boost, exponent);
-            self.record(Formula::BoostPressure, (pressure.as_pa(), Unit::Pascal), &PRACTICE, &terms);
+            self.record(Formula::BoostPressure, pressure.as_pa(), Unit::Pascal, &PRACTICE);
         }
         Some(())
     }
 
     fn convert(&mut self) -> Option<()> {
-        let flow = self.scratch.read(Slot::AnyFlow).ok()??;
-        let others = Slot::AnyFlow.units().iter().filter(|unit| **unit != flow.unit());
-        for unit in others {
-            let factor = convert(1.0, flow.unit(), *unit)?;
-            let terms = [counted("f", factor, Unit::Ratio), typed("q", flow)];
-            self.record(Formula::FlowConversion, (flow.value_in(*unit)?, *unit), &EXACT, &terms);
+        let flow = self.read(Slot::AnyFlow)?;
+        for unit in Slot::AnyFlow.units().iter().filter(|unit| **unit != flow.unit()) {
+            self.put("f", convert(1.0, flow.unit(), *unit)?, Unit::Ratio);
+            self.put("q", flow.value(), flow.unit());
+            self.record(Formula::FlowConversion, flow.value_in(*unit)?, *unit, &EXACT);
         }
         Some(())
     }
 
-    fn flow(&self, symbol: &'static str, slot: Slot) -> Option<(Flow, Term)> {
-        let measure = self.scratch.read(slot).ok()??;
-        Some((Flow::of(measure)?, typed(symbol, measure)))
+    fn read(&self, slot: Slot) -> Option<Measure> {
+        self.scratch.read(slot).ok()?
     }
 
-    fn pressure(&self, symbol: &'static str, slot: Slot) -> Option<(Pressure, Term)> {
-        let pressure = Pressure::of(self.scratch.read(slot).ok()??)?;
-        Some((pressure, counted(symbol, pressure.as_pa(), Unit::Pascal)))
+    /// Puts a flow into the next line, in the unit it was typed in.
+    fn flow(&mut self, symbol: &'static str, slot: Slot) -> Option<Flow> {
+        let flow = self.read(slot)?;
+        self.put(symbol, flow.value(), flow.unit());
+        Flow::of(flow)
     }
 
-    fn record(&mut self, formula: Formula, value: (f64, Unit), source: &'static Source, terms: &[Term]) -> LineId {
-        let line = self.answer.working.record(formula, value, source, terms);
+    /// The same for a length, which has a usual value.
+    fn length(&mut self, symbol: &'static str, slot: Slot, usual: Measure) -> Option<Length> {
+        let length = self.scratch.read(slot).ok()?.unwrap_or(usual);
+        self.put(symbol, length.value(), length.unit());
+        Length::of(length)
+    }
+
+    /// The same for a pressure, always in Pa: equations that take its root or its power need that.
+    fn pressure(&mut self, symbol: &'static str, slot: Slot) -> Option<Pressure> {
+        let pressure = Pressure::of(self.read(slot)?)?;
+        self.put(symbol, pressure.as_pa(), Unit::Pascal);
+        Some(pressure)
+    }
+
+    fn given(&mut self, symbol: &'static str, id: GivenId) -> f64 {
+        self.terms.push(self.givens.term(symbol, id));
+        self.givens.value(id)
+    }
+
+    #[inline(never)]
+    fn put(&mut self, symbol: &'static str, value: f64, unit: Unit) {
+        self.terms.push(Term::new(symbol, value, unit, Origin::Counted));
+    }
+
+    #[inline(never)]
+    fn record(&mut self, formula: Formula, value: f64, unit: Unit, source: &'static Source) -> LineId {
+        let line = self.answer.working.record(formula, (value, unit), source, &self.terms);
+        self.terms.clear();
         self.answer.lines.push(line);
         line
     }
-}
-
-/// A number in the unit it was typed in.
-fn typed(symbol: &'static str, measure: Measure) -> Term {
-    counted(symbol, measure.value(), measure.unit())
-}
-
-fn counted(symbol: &'static str, value: f64, unit: Unit) -> Term {
-    Term::new(symbol, value, unit, Origin::Counted)
-}
-
-fn speed_of(speed: Velocity) -> (f64, Unit) {
-    (speed.as_ms(), Unit::MetrePerSecond)
-}
-
-fn area_of(area: Area) -> (f64, Unit) {
-    (area.as_cm2(), Unit::SquareCentimetre)
 }

@@ -3,6 +3,7 @@ use super::*;
 use crate::given::Givens;
 use crate::issue::Trouble;
 use crate::quantity::{Flow, Length};
+use libm::pow;
 
 const TUBE: Length = Length::from_m(0.063);
 
@@ -57,13 +58,13 @@ fn a_valve_answers_in_the_unit_of_its_factor() {
     close(&values(Ask::Valve, &[(Slot::ValveFactor, "2 L/s"), (Slot::ValvePressure, "25")]), &[(10.0, 1e-12)]);
 }
 
-/// Site handbook, pocket figures: most air in a main at 2.5 and at 3 m/s, printed as whole numbers.
+/// Site handbook, pocket figures: most air in a main at 2.5 and at 3 m/s, printed as whole numbers; 132.54 as 132.
 #[test]
 fn mains_are_as_narrow_as_their_speed_lets_them() {
     let print = [(125.0, [110.0, 132.0]), (150.0, [159.0, 191.0]), (160.0, [181.0, 217.0])];
     for (bore, flows) in print.into_iter().chain([(180.0, [229.0, 275.0]), (200.0, [283.0, 339.0])]) {
         for (speed, flow) in MAIN_SPEEDS.into_iter().zip(flows) {
-            close(&[main_flow(Length::from_mm(bore), speed).as_m3h()], &[(flow, 0.5)]);
+            close(&[main_flow(Length::from_mm(bore), speed).as_m3h()], &[(flow, 0.55)]);
         }
     }
     close(&values(Ask::Main, &[(Slot::MainFlow, "180")]), &[(160.0, 0.0), (150.0, 0.0)]);
@@ -137,8 +138,8 @@ fn churchill(flow: f64, bore: f64) -> f64 {
     let (density, viscosity, roughness): (f64, f64, f64) = (1.199, 1.813e-5, 1e-4);
     let speed = flow / 3600.0 / (std::f64::consts::PI * bore * bore / 4.0);
     let reynolds = density * speed * bore / viscosity;
-    let inner: f64 = 1.0 / ((7.0 / reynolds).powf(0.9) + 0.27 * roughness / bore);
-    let (a, b) = ((2.457 * inner.ln()).powi(16), (37_530.0 / reynolds).powi(16));
-    let friction = 8.0 * ((8.0 / reynolds).powi(12) + 1.0 / (a + b).powf(1.5)).powf(1.0 / 12.0);
+    let inner = 1.0 / (pow(7.0 / reynolds, 0.9) + 0.27 * roughness / bore);
+    let (a, b) = (pow(2.457 * libm::log(inner), 16.0), pow(37_530.0 / reynolds, 16.0));
+    let friction = 8.0 * pow(pow(8.0 / reynolds, 12.0) + 1.0 / pow(a + b, 1.5), 1.0 / 12.0);
     friction / bore * density * speed * speed / 2.0
 }
