@@ -1,14 +1,16 @@
 //! What lies open on the desk: stage, row, level, working, menu. Not part of the document, not saved, not undone.
 
+mod steps;
+
+pub use steps::{Book, InSight, OpenStep, When};
+
 use airtally::given::GivenId;
 use airtally::house::{Field, RoomId};
 use airtally::issue::Place;
 use airtally::pocket::{Ask, Scratch, Slot};
 use airtally::quantity::Unit;
 use airtally::rules::{Level, RuleSet};
-use airtally::steps::{Phase, StepKey, Visit};
 use airtally::working::Address;
-use airtally_words::step::StepBook;
 use std::rc::Rc;
 use yew::{AttrValue, Reducible};
 
@@ -71,66 +73,12 @@ pub struct Said {
     pub undo: bool,
 }
 
-/// The book of the steps: loaded after the first paint.
-#[derive(Clone, Debug)]
-pub enum Book {
-    /// Being loaded.
-    OnItsWay,
-    /// It could not be loaded.
-    Missing,
-    /// Here it is.
-    Open(Rc<StepBook>),
-}
-
-impl PartialEq for Book {
-    fn eq(&self, other: &Self) -> bool {
-        match (self, other) {
-            (Self::Open(one), Self::Open(other)) => Rc::ptr_eq(one, other),
-            (Self::OnItsWay, Self::OnItsWay) | (Self::Missing, Self::Missing) => true,
-            _ => false,
-        }
-    }
-}
-
 /// Where the focus goes next. The count tells two wishes for the same place apart.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Aim {
     count: u32,
     /// Id of the element.
     pub at: String,
-}
-
-/// When the steps in sight are done.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum When {
-    /// Whenever.
-    #[default]
-    Always,
-    /// On a visit.
-    Visit(Visit),
-    /// In a phase.
-    Phase(Phase),
-}
-
-/// Which steps are in sight.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct InSight {
-    /// When they are done.
-    pub when: When,
-    /// The room they belong to.
-    pub room: Option<RoomId>,
-}
-
-/// The step whose row is open.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum OpenStep {
-    /// The next one to do.
-    #[default]
-    Next,
-    /// This one.
-    This(StepKey),
-    /// None.
-    None,
 }
 
 /// The desk.
