@@ -52,7 +52,8 @@ impl Call {
             }
             (Self::Wood { member, depth }, what) => Found::Number(of_wood(member, as_length(depth), what).into()),
             (Self::HousePressure { net, at_50 }, "pressure") => {
-                Found::Number(on_site::house_pressure(as_flow(net), as_flow(at_50)).into())
+                let pressure = on_site::house_pressure(as_flow(net), as_flow(at_50));
+                pressure.map_or(Found::Nothing, |pressure| Found::Number(pressure.into()))
             }
             (Self::Bay { clear, outside }, "tubes") => {
                 let tubes = on_site::tubes_in_bay(as_length(clear), as_length(outside));

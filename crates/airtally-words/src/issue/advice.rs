@@ -43,7 +43,7 @@ pub fn hint_for(trouble: Trouble, kind: Option<Kind>) -> Option<String> {
         Trouble::StuffyNight { .. } => "Give it more supply air, or leave the door open at night.",
         Trouble::CheckFails(_) => return None,
         Trouble::OpenFlue => {
-            "Type the air changes at 50 Pa. Buy nothing before a certified heating engineer or the chimney sweep has decided."
+            "Type the air changes at 50 Pa and the floor areas. Buy nothing before a certified heating engineer or the chimney sweep has decided."
         }
         Trouble::DrawsDown { .. } => {
             "Buy nothing before a certified heating engineer or the chimney sweep has decided. A unit that stops both \

@@ -13,19 +13,19 @@ const TUBE_PA: f64 = 30.0;
 ///
 /// * Equation: `Δp = 50·(Q/Q_50)^(1/0.65)`
 /// * Units: Δp Pa; Q and Q_50 alike
-/// * Valid range: Q ≥ 0, Q_50 > 0; zero for anything else; the exponent is the usual one of leaks
+/// * Valid range: Q ≥ 0, Q_50 > 0; `None` for anything else; the exponent is the usual one of leaks
 /// * Source: rate handbook, section 6.8: 250 cfm out of a house of 850 cfm at 50 Pa is 7.6 Pa
 ///
 /// ```
 /// use airtally::{on_site::house_pressure, quantity::Flow};
-/// let pressure = house_pressure(Flow::from_cfm(250.0), Flow::from_cfm(850.0));
+/// let pressure = house_pressure(Flow::from_cfm(250.0), Flow::from_cfm(850.0)).unwrap();
 /// assert!((pressure.as_pa() - 7.6).abs() < 0.05);
 /// ```
-pub fn house_pressure(net: Flow, at_50: Flow) -> Pressure {
-    if net <= Flow::ZERO || at_50 <= Flow::ZERO {
-        return Pressure::ZERO;
+pub fn house_pressure(net: Flow, at_50: Flow) -> Option<Pressure> {
+    if net < Flow::ZERO || at_50 <= Flow::ZERO {
+        return None;
     }
-    Pressure::from_pa(TEST_PA * libm::pow(net.as_m3h() / at_50.as_m3h(), 1.0 / EXPONENT))
+    Some(Pressure::from_pa(TEST_PA * libm::pow(net.as_m3h() / at_50.as_m3h(), 1.0 / EXPONENT)))
 }
 
 /// What leaks at the pressure of normal running, from what leaked in the test.

@@ -45,14 +45,19 @@ pub(super) fn house_pressure_check(making: &mut Making) {
         return making.check(C::HousePressure, Verdict::Designer, source, []);
     };
     let (pa, most) = (pressure.value.unwrap_or_default(), limit.value.unwrap_or_default());
-    let verdict = if pa > most { Verdict::Fails } else { Verdict::Holds };
+    let verdict = match making.parts.facts.found(H::OtherFans) {
+        _ if pa > most => Verdict::Fails,
+        Some(_) => Verdict::Holds,
+        None => Verdict::Unknown,
+    };
     if verdict == Verdict::Fails {
         making.say(Issue::new(Place::House, Trouble::DrawsDown { pa, most }));
     }
     making.check(C::HousePressure, verdict, source, [pressure, limit]);
 }
 
-/// Δp = 50·(Q/Q_50)^(1/0.65); `None` without a blower-door test.
+/// Δp = 50·(Q/Q_50)^(1/0.65); `None` without a blower-door test or without a volume. Other fans that nobody has named
+/// count as none here, which the verdict takes into account.
 fn worst_pressure(making: &mut Making, failing: Failing) -> Option<Number> {
     let facts = making.parts.facts;
     let at_50 = Flow::from_m3h(facts.ach50? * facts.volume().as_m3());
@@ -72,7 +77,7 @@ fn worst_pressure(making: &mut Making, failing: Failing) -> Option<Number> {
     let net_number = making.line((N::Flow, Formula::NetDraw), making.in_steps(net), &PRACTICE, &terms);
     let (q50, unit) = making.in_steps(at_50);
     let terms = [making.term("Q", net_number), Term::new("Q_50", q50, unit, Origin::Counted)];
-    let value = (house_pressure(net, at_50).as_pa(), Unit::Pascal);
+    let value = (house_pressure(net, at_50)?.as_pa(), Unit::Pascal);
     Some(making.line((N::Pressure, Formula::HousePressure), value, &PRACTICE, &terms))
 }
 
