@@ -1,88 +1,122 @@
-//! A field of the document: what is typed goes into the house as typed, and what is wrong with it stands beside it.
+//! A field that is read as a value: what is typed goes out as typed, and what is wrong with it stands beside it.
 
+use super::choice::options;
 use super::defaults::default_of;
-use crate::context::{Page, View};
+use crate::context::View;
 use crate::desk::{Move, field_id};
 use crate::ui::field::{self, field};
 use airtally::edit::Edit;
+use airtally::entry::Limit;
 use airtally::house::Field;
-use airtally::issue::{Issue, Place, Severity, Trouble};
+use airtally::issue::{Place, Severity, Trouble};
 use airtally::quantity::{ParseError, Unit};
-use airtally_words::{issue, label, page as say, reading};
+use airtally_words::issue::{beside, hint_for};
+use airtally_words::label::{self, Label};
+use airtally_words::{page as say, reading};
 use yew::prelude::*;
 
-/// The field. `on_enter` is told when Enter is pressed.
+/// A field of the document. `on_enter` is told when Enter is pressed.
 pub fn entry(view: &View, at: Field, on_enter: Option<&Callback<()>>) -> Html {
-    let (page, hands) = (&view.page, &view.hands);
+    let (page, hands) = (&view.page, view.hands.clone());
     let house = &page.house;
     let unit =
         house.entry(at).map(|entry| entry.unit).or(view.desk.unit_of(at)).unwrap_or_else(|| at.unit(page.display()));
-    let text = house.text(at).to_owned();
-    let on_unit = {
-        let (hands, text) = (hands.clone(), text.clone());
-        Callback::from(move |place: usize| {
-            if let Some(unit) = at.units().get(place) {
-                hands.make(Move::Unit(at, *unit));
-                hands.edit(Edit::Set(at, text.clone(), *unit));
-            }
-        })
-    };
-    let on_text = {
-        let hands = hands.clone();
-        Callback::from(move |text: String| hands.edit(Edit::Set(at, text, unit)))
-    };
-    let words = label::field(at);
     let trouble = page.issues.iter().find(|issue| issue.place == Place::Field(at));
-    let (error, doubt) = remarks(trouble, page);
-    let default = default_of(page, at);
-    let placeholder = if error.is_some() { None } else { default.as_ref().map(|shown| shown.number.clone()) };
-    field(field::Field {
+    typing(Typing {
         id: field_id(at),
-        label: words.name.into(),
-        hint: words.hint.into(),
-        text: text.into(),
-        placeholder: placeholder.unwrap_or_default().into(),
-        number: at.limit().is_some(),
-        units: units(at, unit),
-        units_label: say::unit_of(words.name),
-        error,
-        doubt,
-        readings: readings(trouble.map(|issue| issue.trouble), house.text(at)),
-        on_text,
-        on_unit,
+        label: label::field(at),
+        text: house.text(at).to_owned(),
+        usual: default_of(page, at).map(|shown| shown.number).unwrap_or_default(),
+        unit,
+        units: at.units(),
+        limit: at.limit(),
+        trouble: trouble.map(|issue| (issue.trouble, beside(issue, house))),
+        typed: Callback::from(move |(text, taken): (String, Unit)| {
+            if taken != unit {
+                hands.make(Move::Unit(at, taken));
+            }
+            hands.edit(Edit::Set(at, text, taken));
+        }),
         on_enter: on_enter.cloned(),
     })
 }
 
-fn remarks(trouble: Option<&Issue>, page: &Page) -> (Option<AttrValue>, Option<AttrValue>) {
-    let Some(trouble) = trouble else { return (None, None) };
-    let words = Some(AttrValue::from(said(trouble, page)));
-    if trouble.severity() >= Severity::OutsideRule { (words, None) } else { (None, words) }
+/// Any field that is read as a value or, without a limit, as a text.
+pub struct Typing {
+    /// Id of the box.
+    pub id: String,
+    /// Its name and hint.
+    pub label: Label,
+    /// The text as typed.
+    pub text: String,
+    /// What counts while it is empty.
+    pub usual: String,
+    /// The unit its chip shows.
+    pub unit: Unit,
+    /// The units its chips offer.
+    pub units: &'static [Unit],
+    /// What is accepted.
+    pub limit: Option<Limit>,
+    /// What is wrong or doubtful, and the sentence for it.
+    pub trouble: Option<(Trouble, String)>,
+    /// Told the text and its unit when either changes.
+    pub typed: Callback<(String, Unit)>,
+    /// Told when Enter is pressed.
+    pub on_enter: Option<Callback<()>>,
 }
 
-/// What is wrong and what would be accepted.
-fn said(trouble: &Issue, page: &Page) -> String {
-    let mut words = issue::beside(trouble, &page.house);
-    let asks = matches!(trouble.trouble, Trouble::Unreadable(ParseError::Ambiguous { .. }));
-    if let Some(hint) = issue::hint(trouble).filter(|_| !asks) {
+/// Draws it.
+#[inline(never)]
+pub fn typing(of: Typing) -> Html {
+    let Typing { unit, units, text, typed, .. } = of;
+    let readings = of.trouble.as_ref().map(|(trouble, _)| readings(*trouble, &text)).unwrap_or_default();
+    let stops = of.trouble.as_ref().is_some_and(|(trouble, _)| trouble.severity() >= Severity::OutsideRule);
+    let said = of.trouble.map(|trouble| AttrValue::from(said(trouble, of.limit, readings.is_empty())));
+    let (error, doubt) = if stops { (said, None) } else { (None, said) };
+    let usual = if error.is_some() { String::new() } else { of.usual };
+    let on_unit = {
+        let (typed, text) = (typed.clone(), text.clone());
+        Callback::from(move |at: usize| units.get(at).into_iter().for_each(|unit| typed.emit((text.clone(), *unit))))
+    };
+    field(field::Field {
+        id: of.id,
+        label: of.label.name.into(),
+        hint: of.label.hint.into(),
+        text: text.into(),
+        placeholder: usual.into(),
+        number: of.limit.is_some(),
+        units: chips(of.limit, units, unit),
+        units_label: say::unit_of(of.label.name),
+        error,
+        doubt,
+        readings,
+        on_text: typed.reform(move |text: String| (text, unit)),
+        on_unit,
+        on_enter: of.on_enter,
+    })
+}
+
+/// What is wrong and, unless it is asked what was meant, what would be accepted.
+fn said((trouble, mut words): (Trouble, String), limit: Option<Limit>, hints: bool) -> String {
+    if let Some(hint) = hint_for(trouble, limit.map(|limit| limit.unit.kind())).filter(|_| hints) {
         words.push(' ');
         words.push_str(&hint);
     }
     words
 }
 
-fn units(at: Field, taken: Unit) -> Vec<(AttrValue, bool)> {
-    let own = at.limit().map_or("", |limit| limit.unit.symbol());
-    match at.units() {
+fn chips(limit: Option<Limit>, units: &[Unit], taken: Unit) -> Vec<(AttrValue, bool)> {
+    let own = limit.map_or("", |limit| limit.unit.symbol());
+    match units {
         [] if own.is_empty() => Vec::new(),
         [] => vec![(own.into(), true)],
-        units => units.iter().map(|unit| (unit.symbol().into(), *unit == taken)).collect(),
+        units => options(units, taken, Unit::symbol),
     }
 }
 
 /// The two readings of a text like `1,234`: what the button says, and the text it writes.
-pub fn readings(trouble: Option<Trouble>, typed: &str) -> Vec<(AttrValue, AttrValue)> {
-    let asks = matches!(trouble, Some(Trouble::Unreadable(ParseError::Ambiguous { .. })));
+fn readings(trouble: Trouble, typed: &str) -> Vec<(AttrValue, AttrValue)> {
+    let asks = matches!(trouble, Trouble::Unreadable(ParseError::Ambiguous { .. }));
     let texts = if asks { reading::both(typed) } else { None };
     texts.into_iter().flatten().map(|text| (say::reading(&text).into(), text.into())).collect()
 }

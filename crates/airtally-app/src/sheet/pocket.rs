@@ -4,22 +4,21 @@ use super::line::{equation, letter};
 use crate::context::View;
 use crate::desk::Move;
 use crate::parts::choice::options;
-use crate::parts::entry::readings;
+use crate::parts::entry::{Typing, typing};
 use crate::parts::source::{source_line, source_mark};
 use crate::ui::chips::chips;
 use crate::ui::el::{el, els, nodes, nothing, tag, text};
-use crate::ui::field::{self, field};
 use crate::ui::figure::{Size, figure};
 use crate::ui::part::{caution, soft};
 use airtally::formula::Formula;
-use airtally::issue::{Severity, Trouble};
+use airtally::issue::Trouble;
 use airtally::pocket::figures::{MAIN_BORES, MAIN_SPEEDS, main_flow};
 use airtally::pocket::{Answer, Ask, Slot, answer};
-use airtally::quantity::{Kind, Length, ParseError, Unit};
+use airtally::quantity::{Kind, Length, Unit};
 use airtally::working::{LineId, Term};
 use airtally_words::format::{self, Shown};
 use airtally_words::formula::meaning;
-use airtally_words::issue::{Typed, about_typed, hint_for};
+use airtally_words::issue::{Typed, about_typed};
 use airtally_words::page as say;
 use yew::prelude::*;
 
@@ -53,59 +52,34 @@ fn usual_bore(view: &View) -> Length {
 }
 
 fn slot_field(view: &View, slot: Slot) -> Html {
-    let (hands, scratch) = (&view.hands, &view.desk.scratch);
+    let (hands, scratch) = (view.hands.clone(), &view.desk.scratch);
     let display = view.page.display();
     let entry = scratch.entry(slot);
     let unit = entry.map_or_else(|| slot.unit(display), |entry| entry.unit);
-    let typed = entry.map(|entry| entry.text.clone()).unwrap_or_default();
-    let words = say::pocket_field(slot);
+    let text = entry.map(|entry| entry.text.clone()).unwrap_or_default();
+    let label = say::pocket_field(slot);
+    let limit = slot.limit();
     let trouble = match scratch.read(slot) {
-        Ok(measure) => measure.and_then(|measure| slot.limit().remark(measure)),
+        Ok(measure) => measure.and_then(|measure| limit.remark(measure)),
         Err(trouble) => Some(trouble),
     };
-    let said = trouble.map(|trouble| AttrValue::from(said(trouble, words.name, &typed, slot, unit)));
-    let stops = trouble.is_some_and(|trouble| trouble.severity() == Severity::Stops);
-    let (error, doubt) = if stops { (said, None) } else { (None, said) };
-    let on_text = {
-        let hands = hands.clone();
-        Callback::from(move |text: String| hands.make(Move::Scratch(slot, text, unit)))
+    let said = |trouble: Trouble| {
+        let kind = Some(limit.unit.kind());
+        about_typed(trouble, &Typed { name: label.name.to_owned(), text: &text, kind, unit: Some(unit) })
     };
-    let on_unit = {
-        let (hands, typed) = (hands.clone(), typed.clone());
-        Callback::from(move |at: usize| {
-            if let Some(unit) = slot.units().get(at) {
-                hands.make(Move::Scratch(slot, typed.clone(), *unit));
-            }
-        })
-    };
-    let readings = readings(trouble, &typed);
-    field(field::Field {
+    let trouble = trouble.map(|trouble| (trouble, said(trouble)));
+    typing(Typing {
         id: ["pocket-", &(slot as usize).to_string()].concat(),
-        label: words.name.into(),
-        hint: words.hint.into(),
-        text: typed.into(),
-        placeholder: usual(view, slot, unit).into(),
-        number: true,
-        units: options(slot.units(), unit, Unit::symbol),
-        units_label: say::unit_of(words.name),
-        error,
-        doubt,
-        readings,
-        on_text,
-        on_unit,
+        label,
+        text,
+        usual: usual(view, slot, unit),
+        unit,
+        units: slot.units(),
+        limit: Some(limit),
+        trouble,
+        typed: Callback::from(move |(text, unit): (String, Unit)| hands.make(Move::Scratch(slot, text, unit))),
         on_enter: None,
     })
-}
-
-/// What is wrong and what would be accepted.
-fn said(trouble: Trouble, name: &str, typed: &str, slot: Slot, unit: Unit) -> String {
-    let kind = Some(slot.limit().unit.kind());
-    let words = about_typed(trouble, &Typed { name: name.to_owned(), text: typed, kind, unit: Some(unit) });
-    let asks = matches!(trouble, Trouble::Unreadable(ParseError::Ambiguous { .. }));
-    match hint_for(trouble, kind).filter(|_| !asks) {
-        Some(hint) => [&words, " ", &hint].concat(),
-        None => words,
-    }
 }
 
 /// What counts while a field is empty, shown faintly in the unit of its chip.
