@@ -55,6 +55,23 @@ pub fn free_area(flow: Flow, pressure: Pressure, discharge: f64, density: f64) -
     Area::from_m2(flow.as_m3h() / 3600.0 / (discharge * speed))
 }
 
+/// Height of the gap under a door.
+///
+/// * Equation: `h = A / b`, A from [`free_area`]; with C_d 0.6, 1.2 kg/m³ and 1 Pa that is 359·q / b
+/// * Units: q m³/h, Δp Pa, ρ kg/m³, b and h m
+/// * Valid range: as [`free_area`]; zero for a width that is not positive
+/// * Source: arithmetic; example: 359 × 30 / 800 is 13.5 mm (site handbook, pocket figures)
+///
+/// ```
+/// use airtally::{quantity::{Flow, Length, Pressure}, transfer::{free_area, gap_height}};
+/// let (flow, pressure) = (Flow::from_m3h(30.0), Pressure::from_pa(1.0));
+/// let gap = gap_height(free_area(flow, pressure, 0.6, 1.2), Length::from_mm(800.0));
+/// assert!((gap.as_mm() - 359.0 * 30.0 / 800.0).abs() < 0.02);
+/// ```
+pub fn gap_height(area: Area, width: Length) -> Length {
+    if width > Length::ZERO { area / width } else { Length::ZERO }
+}
+
 /// The openings of a house, at boost, in the order of the rooms. Rooms without a door flow are left out.
 pub fn openings(
     facts: &Facts,
@@ -107,6 +124,15 @@ impl Doorway<'_> {
         Term::new("q", self.flow.as_m3h(), Unit::CubicMetrePerHour, Origin::Counted)
     }
 
+    /// The gap of this area under the door.
+    fn undercut(&mut self, area: Area, from: Origin) -> Traced<Length> {
+        let gap = gap_height(area, Length::of(self.givens.measure(GivenId::DoorWidth)).unwrap_or(Length::ZERO));
+        let terms =
+            [Term::new("A", area.as_cm2(), Unit::SquareCentimetre, from), self.givens.term("b", GivenId::DoorWidth)];
+        let line = self.record(Formula::Undercut, (gap.as_mm(), Unit::Millimetre), &ARITHMETIC, &terms);
+        Traced { value: gap, line }
+    }
+
     fn record(&mut self, formula: Formula, value: (f64, Unit), source: &'static Source, terms: &[Term]) -> LineId {
         self.working.record_for(Some(self.room), formula, value, source, terms)
     }
@@ -114,17 +140,7 @@ impl Doorway<'_> {
 
 fn opening(air: Air, rules: RuleSet, door: &mut Doorway) -> Opening {
     let (area, line) = code::for_pressure(door, GivenId::TransferPressure);
-    let undercut = undercut(door, area, Origin::Line(line));
+    let undercut = door.undercut(area, Origin::Line(line));
     let code = code::by_code(rules, door);
     Opening { room: door.room, air, flow: door.flow, area: Traced { value: area, line }, undercut, code }
-}
-
-/// Height of a gap of this area under the door.
-fn undercut(door: &mut Doorway, area: Area, from: Origin) -> Traced<Length> {
-    let width = Length::of(door.givens.measure(GivenId::DoorWidth)).unwrap_or(Length::ZERO);
-    let gap = if width > Length::ZERO { area / width } else { Length::ZERO };
-    let terms =
-        [Term::new("A", area.as_cm2(), Unit::SquareCentimetre, from), door.givens.term("b", GivenId::DoorWidth)];
-    let line = door.record(Formula::Undercut, (gap.as_mm(), Unit::Millimetre), &ARITHMETIC, &terms);
-    Traced { value: gap, line }
 }

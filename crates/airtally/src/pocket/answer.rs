@@ -1,15 +1,16 @@
 //! From what is typed to figures with their working.
 
 use super::figures::{
-    BOOST_EXPONENTS, MAIN_SPEEDS, METRE_EXPONENT, METRE_FLOW, boost_pressure, main_bore, metre_of, per_metre, speed,
-    undercut, valve_flow,
+    BOOST_EXPONENTS, MAIN_SPEEDS, METRE_EXPONENT, METRE_FLOW, boost_pressure, main_bore, metre_of, per_metre,
+    valve_flow,
 };
 use super::{Ask, Scratch, Slot};
 use crate::formula::Formula;
 use crate::given::{GivenId, Givens};
 use crate::quantity::{Flow, Length, Measure, Pressure, Unit, Velocity, convert};
+use crate::runs::round_speed;
 use crate::source::{ARITHMETIC, PRACTICE, Source};
-use crate::transfer::{ORIFICE_LAW, free_area};
+use crate::transfer::{ORIFICE_LAW, free_area, gap_height};
 use crate::working::{LineId, Origin, Term, Working};
 
 static CHURCHILL: Source = Source {
@@ -58,7 +59,7 @@ impl Sum<'_> {
     fn tube(&mut self, usual: Length) -> Option<()> {
         let flow = self.flow("q", Slot::TubeFlow)?;
         let bore = self.length("d", Slot::TubeBore, Measure::new(usual.as_mm(), Unit::Millimetre))?;
-        let fast = speed(flow, bore);
+        let fast = round_speed(flow, bore);
         let line = self.record(Formula::DuctSpeed, fast.as_ms(), Unit::MetrePerSecond, &ARITHMETIC);
         if let (Some(metre), Some(known)) = (per_metre(flow, bore), metre_of(bore)) {
             self.put("c", known.pressure, Unit::Pascal);
@@ -91,7 +92,7 @@ impl Sum<'_> {
         let line = self.record(Formula::TransferArea, area.as_cm2(), Unit::SquareCentimetre, &ORIFICE_LAW);
         self.terms.push(Term::new("A", area.as_cm2(), Unit::SquareCentimetre, Origin::Line(line)));
         let width = self.length("b", Slot::DoorWidth, self.givens.measure(GivenId::DoorWidth))?;
-        self.record(Formula::Undercut, undercut(area, width).as_mm(), Unit::Millimetre, &ARITHMETIC);
+        self.record(Formula::Undercut, gap_height(area, width).as_mm(), Unit::Millimetre, &ARITHMETIC);
         self.answer.lines.reverse();
         Some(())
     }

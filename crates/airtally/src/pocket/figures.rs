@@ -1,23 +1,6 @@
 //! The equations of the pocket.
 
-use crate::quantity::{Area, Flow, Length, Pressure, Velocity};
-
-/// Speed of air in a round tube or duct.
-///
-/// * Equation: `v = q / (π·d²/4)`
-/// * Units: q m³/h, d m, v m/s
-/// * Valid range: q and d above 0; zero for a bore that is not positive
-/// * Source: arithmetic; example: 50 cfm in a tube of 63 mm are 7.6 m/s (site handbook, pocket figures)
-///
-/// ```
-/// use airtally::{pocket::figures::speed, quantity::{Flow, Length}};
-/// let speed = speed(Flow::from_cfm(50.0), Length::from_mm(63.0));
-/// assert!((speed.as_ms() - 7.6).abs() < 0.05);
-/// ```
-pub fn speed(flow: Flow, bore: Length) -> Velocity {
-    let section = section(bore);
-    if section > Area::ZERO { flow / section } else { Velocity::ZERO }
-}
+use crate::quantity::{Flow, Length, Pressure, Velocity};
 
 /// A bore with the pressure that one metre of its tube takes at [`METRE_FLOW`].
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -68,24 +51,6 @@ pub fn metre_of(bore: Length) -> Option<MetreOf> {
     METRES.into_iter().find(|known| (bore - Length::from_mm(known.bore)).abs() <= SAME_BORE)
 }
 
-/// Height of the gap under a door.
-///
-/// * Equation: `h = A / b`, A from [`free_area`]; with C_d 0.6, 1.2 kg/m³ and 1 Pa that is 359·q / b
-/// * Units: q m³/h, Δp Pa, ρ kg/m³, b and h m
-/// * Valid range: as [`free_area`]; zero for a width that is not positive
-/// * Source: arithmetic; example: 359 × 30 / 800 is 13.5 mm (site handbook, pocket figures)
-///
-/// ```
-/// use airtally::{pocket::figures::undercut, quantity::{Flow, Length, Pressure}};
-/// let (flow, pressure) = (Flow::from_m3h(30.0), Pressure::from_pa(1.0));
-/// let gap = undercut(free_area(flow, pressure, 0.6, 1.2), Length::from_mm(800.0));
-/// assert!((gap.as_mm() - 359.0 * 30.0 / 800.0).abs() < 0.02);
-/// # use airtally::transfer::free_area;
-/// ```
-pub fn undercut(area: Area, width: Length) -> Length {
-    if width > Length::ZERO { area / width } else { Length::ZERO }
-}
-
 /// Air that passes a valve.
 ///
 /// * Equation: `q = k·√p`
@@ -119,7 +84,7 @@ pub const MAIN_SPEEDS: [Velocity; 2] = [Velocity::from_ms(2.5), Velocity::from_m
 /// assert!((most.as_m3h() - 181.0).abs() < 0.5);
 /// ```
 pub fn main_flow(bore: Length, speed: Velocity) -> Flow {
-    speed * section(bore)
+    speed * bore.section()
 }
 
 /// Narrowest bore of [`MAIN_BORES`] in which the air is not faster than this; `None` when all are too narrow.
@@ -161,9 +126,4 @@ pub fn boost_pressure(pressure: Pressure, normal: Flow, boost: Flow, exponent: f
         return Pressure::ZERO;
     }
     pressure * libm::pow(boost / normal, exponent)
-}
-
-/// A = π·d²/4.
-fn section(bore: Length) -> Area {
-    bore * bore * (std::f64::consts::PI / 4.0)
 }

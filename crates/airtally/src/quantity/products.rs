@@ -11,6 +11,19 @@ use super::{AirChange, Area, Duration, Flow, Length, Velocity, Volume};
 /// Seconds in an hour: exact (SI).
 const SECONDS_PER_HOUR: f64 = 3600.0;
 
+impl Length {
+    /// Section of a round tube or duct of this bore. Equation: `A = π·d² / 4`.
+    ///
+    /// ```
+    /// use airtally::quantity::Length;
+    /// // A bore of 2 m has the section π m².
+    /// assert!((Length::from_m(2.0).section().as_m2() - std::f64::consts::PI).abs() < 1e-12);
+    /// ```
+    pub fn section(self) -> Area {
+        self * self * (std::f64::consts::PI / 4.0)
+    }
+}
+
 /// Speed in a section. Equation: `v = q / (3600 · A)`, in m/s from m³/h and m².
 ///
 /// ```

@@ -22,9 +22,7 @@ pub use asks::Asks;
 pub use checks::Check;
 pub use list::{Parts, list};
 pub use lists::{Cable, Change, Crossing, cables, changes, crossings};
-pub use sums::{
-    bend_radius, grille_area, joist_depth, main_speed, part_of_flow, trap_drop, trap_seal, unit_maximum, wall_core,
-};
+pub use sums::{bend_radius, grille_area, joist_depth, part_of_flow, trap_drop, trap_seal, unit_maximum, wall_core};
 
 use crate::on_site::Verdict;
 use crate::quantity::Unit;

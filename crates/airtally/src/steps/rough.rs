@@ -2,14 +2,14 @@
 
 use super::making::Making;
 use super::survey::tube_hole;
-use super::{Number, NumberName as N, StepKey, StepRule as R, bend_radius, checks, main_speed, wall_core};
+use super::{Number, NumberName as N, StepKey, StepRule as R, bend_radius, checks, wall_core};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
 use crate::house::{Field, RoomField};
 use crate::id::Home;
 use crate::quantity::Unit;
 use crate::rules::{Air, Level};
-use crate::runs::Run;
+use crate::runs::{Run, round_speed};
 use crate::source::{ARITHMETIC, PRACTICE};
 use crate::working::{Origin, Traced};
 
@@ -86,7 +86,7 @@ pub(super) fn connect(making: &mut Making) {
     let side = |air| making.count(N::Tubes, making.parts.runs.tubes(air) as usize);
     making.step(R::ConnectTubes, &PRACTICE, [side(Air::Supply), side(Air::Extract)]);
     let bore = making.length(G::ColdDuct);
-    let speed = main_speed(making.total_flow(Level::Normal), bore);
+    let speed = round_speed(making.total_flow(Level::Normal), bore);
     let terms = [making.term("q", making.total(Level::Normal)), making.parts.givens.term("d", G::ColdDuct)];
     let speed = (speed.as_ms(), Unit::MetrePerSecond);
     let speed = making.line((N::Speed, Formula::MainSpeed), speed, &ARITHMETIC, &terms);

@@ -115,20 +115,3 @@ pub fn unit_maximum(boost: Flow, share: f64) -> Flow {
 pub fn part_of_flow(flow: Flow, share: f64) -> Flow {
     flow * share
 }
-
-/// Speed of a flow in a round main.
-///
-/// * Equation: `v = q/(π·d²/4)`
-/// * Valid range: d > 0; zero otherwise
-/// * Source: continuity; site handbook, section 1: 181 m³/h in a 160 mm main is 2.5 m/s, 217 is 3 m/s
-///
-/// ```
-/// use airtally::{quantity::{Flow, Length}, steps::main_speed};
-/// let speed = |m3h| main_speed(Flow::from_m3h(m3h), Length::from_mm(160.0)).as_ms();
-/// assert!((speed(181.0) - 2.5).abs() < 0.01);
-/// assert!((speed(217.0) - 3.0).abs() < 0.01);
-/// ```
-pub fn main_speed(flow: Flow, bore: Length) -> Velocity {
-    let section = bore * bore * (std::f64::consts::PI / 4.0);
-    if section > Area::ZERO { flow / section } else { Velocity::ZERO }
-}

@@ -1,6 +1,6 @@
 //! What the chosen rule set has at an inner door, and the pressure across the door if no more than that is there.
 
-use super::{Doorway, free_area, undercut};
+use super::{Doorway, free_area};
 use crate::formula::Formula;
 use crate::given::GivenId;
 use crate::quantity::{Area, Flow, Length, Pressure, Unit};
@@ -71,7 +71,7 @@ pub fn by_code(rules: RuleSet, door: &mut Doorway) -> Option<ByCode> {
     let rule = DoorRule::of(rules)?;
     let (area, area_from) = opening(rule, door);
     let pressure = pressure_across(door.flow, area, door.value(GivenId::TransferDischarge), door.density())?;
-    let gap = undercut(door, area, area_from);
+    let gap = door.undercut(area, area_from);
     let terms = [
         door.flow_term(),
         door.givens.term("C_d", GivenId::TransferDischarge),
