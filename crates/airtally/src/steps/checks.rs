@@ -4,14 +4,14 @@ use super::making::Making;
 use super::{Number, NumberName as N};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
-use crate::house::{Failing, Field, Fuel, HouseField as H, Joist, Outlets};
+use crate::house::{Failing, Field, Fuel, HouseField as H, Joist, Outlets, RoomField};
 use crate::id::{CheckRule as C, Home};
 use crate::issue::{Issue, Place, Trouble};
 use crate::on_site::{Least, Member, Outside, Verdict, far_enough, house_pressure, largest_hole, leak_at};
 use crate::on_site::{outside_rules, tubes_in_bay};
 use crate::quantity::{Flow, Length, Measure, Pressure, Unit};
-use crate::rules::Level;
-use crate::runs::Built;
+use crate::rules::{Air, Level};
+use crate::runs::{Built, Run};
 use crate::source::{PRACTICE, Source};
 use crate::working::{Origin, Term};
 
@@ -99,27 +99,24 @@ pub(super) fn joist_checks(making: &mut Making, hole: Number) {
     if let Some(clear) = facts.found_length(H::JoistClear) {
         let (outside, _) = making.outside();
         let tubes = tubes_in_bay(clear, outside);
-        let verdict = if tubes == 0 { Verdict::Fails } else { Verdict::Holds };
         let numbers = [making.count(N::Tubes, tubes as usize)];
-        making.check(C::JoistBay, verdict, &PRACTICE, numbers);
+        making.judge(Field::House(H::JoistClear), (C::JoistBay, holds(tubes > 0)), &PRACTICE, numbers);
     }
 }
 
 fn joist_hole(making: &mut Making, hole: Number, depth: Length, share: G) {
-    let edge = if making.home == Home::UnitedStates { Member::Joist.edge() } else { Length::ZERO };
+    let source = making.parts.givens.get(share).source;
+    let (edge, edge_source) = match making.home {
+        Home::UnitedStates => (Member::Joist.edge(), Member::Joist.source()),
+        _ => (Length::ZERO, source),
+    };
     let most = largest_hole(depth, making.parts.givens.value(share), edge);
     let terms = [
         making.parts.givens.term("s", share),
         Term::new("d", depth.as_mm(), Unit::Millimetre, Origin::Typed(Field::House(H::JoistDepth))),
-        Term::new("e", edge.as_mm(), Unit::Millimetre, Origin::Printed(Member::Joist.source())),
+        Term::new("e", edge.as_mm(), Unit::Millimetre, Origin::Printed(edge_source)),
     ];
-    let source = making.parts.givens.get(share).source;
     let most = making.line((N::Diameter, Formula::HoleLimit), (most.as_mm(), Unit::Millimetre), source, &terms);
-    let fits = hole.value <= most.value;
-    let verdict = if fits { Verdict::Holds } else { Verdict::Fails };
-    if !fits {
-        making.say(Issue::new(Place::Field(Field::House(H::JoistDepth)), Trouble::CheckFails(C::JoistHole)));
-    }
     let mut numbers = vec![hole, most];
     if let Some(span) = making.parts.facts.found(H::JoistSpan).filter(|_| making.home != Home::UnitedStates) {
         numbers.extend(ZONE.map(|share| Number {
@@ -129,7 +126,12 @@ fn joist_hole(making: &mut Making, hole: Number, depth: Length, share: G) {
             origin: Origin::Printed(&BRITISH_ZONE),
         }));
     }
-    making.check(C::JoistHole, verdict, source, numbers);
+    let verdict = holds(hole.value <= most.value);
+    making.judge(Field::House(H::JoistDepth), (C::JoistHole, verdict), source, numbers);
+}
+
+const fn holds(holds: bool) -> Verdict {
+    if holds { Verdict::Holds } else { Verdict::Fails }
 }
 
 /// Where holes may be, as shares of the span from a bearing.
@@ -164,16 +166,9 @@ fn outside_check(making: &mut Making, outside: &'static Outside) {
         verdict = Verdict::Excepted;
     }
     let field = Field::House(outside.field);
-    if verdict == Verdict::Fails {
-        making.say(Issue::new(Place::Field(field), Trouble::CheckFails(outside.check)));
-    }
     let (value, unit) = (Some(distance.value()), distance.unit());
-    making.check(
-        outside.check,
-        verdict,
-        source,
-        [Number { name: N::Distance, value, unit, origin: Origin::Typed(field) }, least],
-    );
+    let distance = Number { name: N::Distance, value, unit, origin: Origin::Typed(field) };
+    making.judge(field, (outside.check, verdict), source, [distance, least]);
 }
 
 /// The record of the leak test, side by side. It passes when both sides do.
@@ -196,16 +191,13 @@ pub(super) fn leak_checks(making: &mut Making) {
         ];
         let value = making.in_steps(leak_at(read, pressure));
         let leak = making.line((N::Leak, Formula::LeakAt), value, &PRACTICE, &terms);
-        let verdict = if leak.value <= most.value { Verdict::Holds } else { Verdict::Fails };
-        if verdict == Verdict::Fails {
-            making.say(Issue::new(Place::Field(Field::House(field)), Trouble::CheckFails(rule)));
-        }
-        making.check(rule, verdict, share.source, [leak, most]);
+        let verdict = holds(leak.value <= most.value);
+        making.judge(Field::House(field), (rule, verdict), share.source, [leak, most]);
     }
 }
 
 /// A run as it was pulled: longer, shorter, or of fewer tubes than planned.
-pub(super) fn built_check(making: &mut Making, built: &Built) {
+pub(super) fn built_check(making: &mut Making, run: &Run, built: &Built) {
     let speed = Number {
         name: N::Speed,
         value: Some(built.speed.value.as_ms()),
@@ -213,7 +205,8 @@ pub(super) fn built_check(making: &mut Making, built: &Built) {
         origin: Origin::Line(built.speed.line),
     };
     let limit = Number { name: N::SpeedLimit, value: Some(built.limit.as_ms()), unit: Unit::MetrePerSecond, ..speed };
-    let verdict = if built.within { Verdict::Holds } else { Verdict::Fails };
     let limit = Number { origin: Origin::Given(built.limit_id), ..limit };
-    making.check(C::Built, verdict, making.parts.givens.get(built.limit_id).source, [speed, limit]);
+    let source = making.parts.givens.get(built.limit_id).source;
+    let field = if run.air == Air::Supply { RoomField::SupplyTubes } else { RoomField::ExtractTubes };
+    making.judge(Field::Room(run.room, field), (C::Built, holds(built.within)), source, [speed, limit]);
 }

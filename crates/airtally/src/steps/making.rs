@@ -3,9 +3,10 @@
 use super::{Check, Number, NumberName, Parts, Status, Step, StepKey, StepRule};
 use crate::formula::Formula;
 use crate::given::GivenId;
+use crate::house::Field;
 use crate::id::Home;
 use crate::id::{CheckRule, RoomId};
-use crate::issue::Issue;
+use crate::issue::{Issue, Place, Trouble};
 use crate::on_site::Verdict;
 use crate::quantity::{Flow, Length, Unit};
 use crate::rules::{Air, Level};
@@ -49,6 +50,20 @@ impl<'a> Making<'a> {
         if let Some(step) = self.steps.last_mut() {
             step.checks.push(Check { rule, verdict, numbers: numbers.into(), source });
         }
+    }
+
+    /// The same of something typed into a field, which is told when it fails.
+    pub(super) fn judge(
+        &mut self,
+        field: Field,
+        (rule, verdict): (CheckRule, Verdict),
+        source: &'static Source,
+        numbers: impl Into<Vec<Number>>,
+    ) {
+        if verdict == Verdict::Fails {
+            self.say(Issue::new(Place::Field(field), Trouble::CheckFails(rule)));
+        }
+        self.check(rule, verdict, source, numbers);
     }
 
     /// Reports something.

@@ -60,7 +60,7 @@ fn pull_run(making: &mut Making, run: &Run) {
         step.mark = Some((run.air, run.mark));
     }
     if let Some(built) = &run.built {
-        checks::built_check(making, built);
+        checks::built_check(making, run, built);
     }
 }
 
