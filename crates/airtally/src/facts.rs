@@ -131,9 +131,6 @@ impl Facts {
     }
 }
 
-/// The fields of what is found on site.
-const ON_SITE: &[HouseField] = HouseField::ALL.split_at(7).1;
-
 struct Reader<'a> {
     house: &'a House,
     issues: &'a mut Vec<Issue>,
@@ -154,7 +151,7 @@ impl Reader<'_> {
             weather_factor: self.house_number(HouseField::WeatherFactor),
             run_time: self.house_number(HouseField::RunTime),
             people: self.house_number(HouseField::People),
-            found: ON_SITE.iter().filter_map(|field| Some((*field, self.house_value(*field)?))).collect(),
+            found: HouseField::ON_SITE.iter().filter_map(|field| Some((*field, self.house_value(*field)?))).collect(),
         };
         self.check_name(Field::HouseName, &house.name);
         self.check_house(&facts);

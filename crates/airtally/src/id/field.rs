@@ -117,6 +117,9 @@ impl HouseField {
         Self::LeakExtract,
     ];
 
+    /// Those of what is found on site: all from the joists on.
+    pub const ON_SITE: &[HouseField] = Self::ALL.split_at(Self::JoistDepth as usize).1;
+
     /// A stable id for files.
     pub const fn id(self) -> &'static str {
         match self {

@@ -23,35 +23,25 @@ pub fn is_shown(step: &Step, shown: InSight) -> bool {
 /// The two lists to choose from.
 pub fn filter(view: &View, steps: &[Step]) -> Html {
     let shown = view.desk.shown;
-    let whens: Vec<When> =
-        [When::Always].into_iter().chain(Visit::ALL.map(When::Visit)).chain(Phase::ALL.map(When::Phase)).collect();
-    let options = whens.iter().map(|when| (when_name(*when), *when == shown.when)).collect();
-    let when = select(
-        "show-when".to_owned(),
-        say::SHOW_WHEN,
-        "",
-        options,
-        &choosing(view, move |shown, at| whens.get(at).map(|when| InSight { when: *when, ..shown })),
-    );
-    let rooms = rooms(view, steps);
-    let options = rooms.iter().map(|room| (room_name(view, *room), *room == shown.room)).collect();
-    let place = select(
-        "show-where".to_owned(),
-        say::SHOW_WHERE,
-        "",
-        options,
-        &choosing(view, move |shown, at| rooms.get(at).map(|room| InSight { room: *room, ..shown })),
-    );
-    el("div", "filter", [when, place])
+    let visits = Visit::ALL.map(When::Visit).into_iter();
+    let whens = [When::Always].into_iter().chain(visits).chain(Phase::ALL.map(When::Phase));
+    let whens = whens.map(|when| (when_name(when), InSight { when, ..shown }));
+    let rooms = rooms(view, steps).into_iter().map(|room| (room_name(view, room), InSight { room, ..shown }));
+    let when = list(view, "show-when", say::SHOW_WHEN, whens);
+    el("div", "filter", [when, list(view, "show-where", say::SHOW_WHERE, rooms)])
 }
 
-fn choosing(view: &View, chosen: impl Fn(InSight, usize) -> Option<InSight> + 'static) -> Callback<usize> {
-    let (hands, shown) = (view.hands.clone(), view.desk.shown);
-    Callback::from(move |at| {
-        if let Some(shown) = chosen(shown, at) {
-            hands.make(Move::Show(shown));
+/// A list of what can be in sight.
+fn list(view: &View, id: &str, label: &'static str, all: impl Iterator<Item = (AttrValue, InSight)>) -> Html {
+    let (names, sights): (Vec<AttrValue>, Vec<InSight>) = all.unzip();
+    let options = names.into_iter().zip(&sights).map(|(name, sight)| (name, *sight == view.desk.shown)).collect();
+    let hands = view.hands.clone();
+    let chosen = Callback::from(move |at: usize| {
+        if let Some(sight) = sights.get(at) {
+            hands.make(Move::Show(*sight));
         }
-    })
+    });
+    select(id.to_owned(), label, "", options, &chosen)
 }
 
 fn when_name(when: When) -> AttrValue {

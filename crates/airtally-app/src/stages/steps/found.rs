@@ -1,8 +1,10 @@
 //! What a step asks its person to type or choose, and what its answer comes to.
 
+use super::step::numbers;
 use crate::context::View;
 use crate::parts::choices::choice_fields;
 use crate::parts::entry::entry;
+use crate::parts::source::source_line;
 use crate::ui::el::{el, els, nothing, tag, text};
 use crate::ui::icon::{Icon, icon};
 use airtally::on_site::Verdict;
@@ -26,6 +28,12 @@ pub fn asks(view: &View, step: &Step) -> Html {
 pub fn checks(view: &View, book: &StepBook, step: &Step, failing: bool) -> Html {
     let wanted = step.checks.iter().filter(|check| (check.verdict == Verdict::Fails) == failing);
     wanted.map(|one| check(view, book, one)).collect()
+}
+
+/// The numbers behind the checks, and who says so of each.
+pub fn behind(view: &View, step: &Step) -> Html {
+    let known = step.checks.iter().filter(|check| !check.numbers.is_empty());
+    known.map(|check| el("div", "step-behind", [numbers(view, &check.numbers), source_line(check.source)])).collect()
 }
 
 fn check(view: &View, book: &StepBook, check: &Check) -> Html {

@@ -30,11 +30,12 @@ pub fn steps(view: &View) -> Html {
     let seen: Vec<&Step> = steps.iter().filter(|step| filter::is_shown(step, view.desk.shown)).collect();
     let phases = phases(&seen);
     let (left, right) = phases.split_at(phases.len().div_ceil(2));
+    let next = steps.iter().find(|step| step.status == Status::Open);
     let leaf = |phases: &[(Phase, Vec<&Step>)]| -> Html {
-        phases.iter().map(|(phase, steps)| section(view, book, *phase, steps)).collect()
+        phases.iter().map(|(phase, steps)| section(view, (book, next), *phase, steps)).collect()
     };
     let none = if seen.is_empty() { el("p", "", [text(say::NO_STEPS_HERE)]) } else { nothing() };
-    let head = [answer(view, book, steps), filter::filter(view, steps), none, leaf(left)];
+    let head = [answer(view, (book, next), steps), filter::filter(view, steps), none, leaf(left)];
     el("div", "spread", [el("div", "leaf", head), el("div", "leaf", [leaf(right), lists::change_log(view)])])
 }
 
@@ -69,10 +70,9 @@ fn done_of<'a>(steps: impl Iterator<Item = &'a Step>) -> u32 {
     steps.filter(|step| step.status == Status::Done).count() as u32
 }
 
-fn answer(view: &View, book: &StepBook, steps: &[Step]) -> Html {
+fn answer(view: &View, (book, next): (&StepBook, Option<&Step>), steps: &[Step]) -> Html {
     let page = &view.page;
     let (done, all) = (done_of(steps.iter()), steps.len() as u32);
-    let next = steps.iter().find(|step| step.status == Status::Open);
     let next = match next {
         Some(next) => {
             let link = step::link(view, next.key, book.title(next, &page.house, page.display()));
@@ -94,12 +94,12 @@ fn answer(view: &View, book: &StepBook, steps: &[Step]) -> Html {
     )
 }
 
-fn section(view: &View, book: &StepBook, phase: Phase, steps: &[&Step]) -> Html {
+fn section(view: &View, (book, next): (&StepBook, Option<&Step>), phase: Phase, steps: &[&Step]) -> Html {
     let (done, all) = (done_of(steps.iter().copied()), steps.len() as u32);
     let count = el("span", "small soft", [text(say::of(done, all))]);
     let count = el("span", "tallied", [tally(done, all, say::steps_done(done, all)), count]);
     let head = el("div", "phase-head", [el("h2", "", [text(phase_name(phase))]), count]);
-    let next = view.page.report.steps().iter().find(|step| step.status == Status::Open).map(|step| step.key);
+    let next = next.map(|next| next.key);
     let stops = steps.chunks(MOST_AT_A_STOP);
     let count = stops.len();
     let lists = stops.enumerate().map(|(at, stop)| {

@@ -28,11 +28,6 @@ pub fn item(view: &View, book: &StepBook, step: &Step, next: Option<StepKey>) ->
     };
     let id = heading_id(&step.key);
     let title = book.title(step, &page.house, page.display());
-    let lock = |words: String| el("p", "step-lock", [icon(Icon::Lock), el("span", "", [text(words)])]);
-    let numbers = match step.numbers.is_empty() {
-        true => nothing(),
-        false => els("div", "step-numbers", step.numbers.iter().map(|one| number(view, one))),
-    };
     let class = match (step.status, open) {
         (Status::Done, false) => "step is-done",
         (Status::Done, true) => "step is-done is-open",
@@ -42,24 +37,30 @@ pub fn item(view: &View, book: &StepBook, step: &Step, next: Option<StepKey>) ->
         (Status::LockedBy(_), true) => "step is-locked is-open",
     };
     let more_id = [&id, "-more"].concat();
-    let rule = book.rule(step.key.rule).to_owned();
-    let more = [
-        maybe(book.lock(step, &page.house).map(lock)),
-        numbers,
-        el("p", "step-rule", [text(rule)]),
-        lists::list(view, step),
-        maybe(book.caution(step.key.rule).map(|words| caution(words.to_owned()))),
-        found::asks(view, step),
-        found::checks(view, book, step, false),
-        source_line(step.source),
-    ];
     let head = tag("h3", "step-do").attr("id", id.clone()).attr("tabindex", "-1");
     let body = [
         head.around([turn(view, step.key, open, title, &more_id)]),
         found::checks(view, book, step, true),
-        tag("div", "step-more").attr("id", more_id).around(more),
+        tag("div", "step-more").attr("id", more_id).around(more(view, book, step)),
     ];
     tag("li", class).key(id.clone()).around([tick(view, step, id), el("div", "step-body", body)])
+}
+
+/// How it is done, this house's numbers, what is asked on site, and who says so.
+fn more(view: &View, book: &StepBook, step: &Step) -> [Html; 9] {
+    let rule = book.rule(step.key.rule).to_owned();
+    let lock = |words: String| el("p", "step-lock", [icon(Icon::Lock), el("span", "", [text(words)])]);
+    [
+        maybe(book.lock(step, &view.page.house).map(lock)),
+        numbers(view, &step.numbers),
+        el("p", "step-rule", [text(rule)]),
+        lists::list(view, step),
+        maybe(book.caution(step.key.rule).map(|words| caution(words.to_owned()))),
+        source_line(step.source),
+        found::asks(view, step),
+        found::checks(view, book, step, false),
+        found::behind(view, step),
+    ]
 }
 
 /// The title, which opens and closes the row.
@@ -77,7 +78,7 @@ fn tick(view: &View, step: &Step, heading: String) -> Html {
     }
     if step.is_held() {
         let sign = if step.status == Status::Done { Icon::Fine } else { Icon::Caution };
-        return tag("span", "step-tick").attr("title", say::HELD).around([icon(sign)]);
+        return el("span", "step-tick", [icon(sign), el("span", "aloud", [text(say::HELD)])]);
     }
     let (key, hands) = (step.key, view.hands.clone());
     let told = Callback::from(move |event: Event| {
@@ -89,6 +90,14 @@ fn tick(view: &View, step: &Step, heading: String) -> Html {
     let input = tag("input", "tick").attr("type", "checkbox").attr("aria-labelledby", heading);
     let input = input.checked(step.status == Status::Done).on(ListenerKind::onchange, told);
     el("label", "step-tick", [input.html()])
+}
+
+/// Numbers with their names; those that were worked out open their working.
+pub fn numbers(view: &View, numbers: &[Number]) -> Html {
+    match numbers.is_empty() {
+        true => nothing(),
+        false => els("div", "step-numbers", numbers.iter().map(|one| number(view, one))),
+    }
 }
 
 fn number(view: &View, number: &Number) -> Html {
