@@ -74,6 +74,7 @@ pub const fn number_name(name: NumberName) -> &'static str {
         N::Tolerance => "Allowed difference",
         N::Undercut => "Gap under the door",
         N::Months => "Months between checks",
+        N::Allowed => "Allowed",
         N::Count => "Number",
     }
 }

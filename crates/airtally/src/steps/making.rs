@@ -39,7 +39,7 @@ impl<'a> Making<'a> {
         self.steps.push(Step { key, numbers, mark: None, source, status: Status::Open, checks: Vec::new() });
     }
 
-    /// A check of the step made last.
+    /// A check of the step made last. Its second number is what is allowed.
     pub(super) fn check(
         &mut self,
         rule: CheckRule,
@@ -47,8 +47,12 @@ impl<'a> Making<'a> {
         source: &'static Source,
         numbers: impl Into<Vec<Number>>,
     ) {
+        let mut numbers = numbers.into();
+        if let Some(allowed) = numbers.get_mut(1) {
+            allowed.name = NumberName::Allowed;
+        }
         if let Some(step) = self.steps.last_mut() {
-            step.checks.push(Check { rule, verdict, numbers: numbers.into(), source });
+            step.checks.push(Check { rule, verdict, numbers, source });
         }
     }
 

@@ -132,6 +132,8 @@ pub enum NumberName {
     Undercut,
     /// Months between checks.
     Months,
+    /// What a check allows.
+    Allowed,
     /// Rooms, doors or terminals.
     Count,
 }

@@ -3,7 +3,7 @@
 use crate::context::{Page, View};
 use crate::parts::air::air_tag;
 use crate::ui::el::{el, els, text};
-use crate::ui::figure::{Size, figure};
+use crate::ui::figure::Size;
 use crate::ui::part::{row, row_sum};
 use airtally::quantity::Flow;
 use airtally::rules::{Air, Level};
@@ -20,7 +20,8 @@ pub fn ledger(view: &View, level: Level, air: Air) -> Html {
         return el("p", "soft", [text(say::no_side(air == Air::Supply))]);
     }
     let sum = format::flow(shares.total, page.display());
-    let sum = row_sum(say::in_all(air == Air::Supply), figure(&sum.number, sum.unit, Size::Row));
+    let name = say::in_all(air == Air::Supply);
+    let sum = row_sum(name, view.figure(name, &sum, Size::Row, shares.total_line));
     let rows = side.iter().map(|share| share_row(view, share, air)).chain([sum]);
     els("ol", "ledger", rows)
 }
