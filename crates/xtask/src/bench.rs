@@ -1,5 +1,6 @@
 //! Benchmarks, for people to read: they are never a gate, since machines differ.
 
+use crate::lean::lean;
 use crate::{Outcome, journeys, run, tools};
 
 const BUDGET: &str = "\
@@ -18,6 +19,7 @@ pub fn bench(arguments: &[String]) -> Outcome {
     wasm.args(["--profile", "release", "--target", tools::WASM]);
     let runner = folders.iter().map(|folder| folder.join("wasm-bindgen-test-runner")).find(|runner| runner.is_file());
     let runner = runner.ok_or("wasm-bindgen-test-runner is not where it was installed.")?;
+    lean(&mut wasm)?;
     run::live(wasm.env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", runner))?;
     journeys::pace(&[])?;
     println!("{BUDGET}");

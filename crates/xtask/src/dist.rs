@@ -1,5 +1,6 @@
 //! The page as it ships, and Trunk with its tools in PATH.
 
+use crate::lean::lean;
 use crate::{Outcome, files, node, place, run, tools};
 use std::path::PathBuf;
 use std::process::Command;
@@ -10,6 +11,7 @@ pub fn dist() -> Outcome {
     let mut trunk = trunk_with(&tools::for_page()?)?;
     trunk.args(["build", "--release"]).arg("--dist").arg(place::dist());
     trunk.env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", nameless_paths()?);
+    lean(&mut trunk)?;
     run::live(&mut trunk)?;
     files::remove(&place::dist().join(".trunk-lock"))
 }

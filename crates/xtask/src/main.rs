@@ -10,6 +10,7 @@ mod finish;
 mod imports;
 mod install;
 mod journeys;
+mod lean;
 mod node;
 mod place;
 mod run;

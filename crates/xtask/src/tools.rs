@@ -70,6 +70,16 @@ fn rust_target() -> Outcome {
     rustup(&["target", "add", WASM], &format!("The Rust target {WASM} is missing"))
 }
 
+/// The source of Rust's standard library, which the page that ships is built with.
+pub fn rust_source() -> Outcome {
+    let sysroot = run::answer(Command::new("rustc").args(["--print", "sysroot"]).current_dir(place::root()))?;
+    if PathBuf::from(sysroot.trim()).join("lib/rustlib/src/rust/library/std").is_dir() {
+        return Ok(());
+    }
+    println!("Installing the Rust component rust-src: the page that ships is built with it. Once, some seconds.");
+    rustup(&["component", "add", "rust-src"], "The source of Rust's standard library is missing")
+}
+
 fn rust_component(command: &str, component: &str) -> Outcome {
     if run::answer(run::cargo().args([command, "--version"])).is_ok() {
         return Ok(());
