@@ -35,7 +35,7 @@ pub fn App() -> Html {
     use_hush(desk.said.clone(), &view.hands);
     use_dialog(&dialog, desk.sheet.last().copied(), view.wide);
     use_aim(desk.aim.clone());
-    use_book(&desk.book, &view.hands);
+    use_book(desk.book, &view.hands);
 
     let beside = view.wide && !desk.sheet.is_empty();
     let state = State { look, can_undo: document.can_undo(), can_redo: document.can_redo() };

@@ -104,7 +104,7 @@ pub struct Desk {
     pub shown: InSight,
     /// Which of them is open.
     pub step: OpenStep,
-    /// The sentences of the steps, and how far they have come.
+    /// Where the book is.
     pub book: Book,
     /// The question the pocket is open at.
     pub ask: Ask,

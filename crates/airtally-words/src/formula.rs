@@ -1,174 +1,45 @@
-//! Equations: their titles, how they are written, and what their symbols mean.
-
-mod symbol;
+//! Equations: their titles, how they are written, and what their symbols mean. All are in the book: empty until it is open.
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;
 
-pub use symbol::{meaning, symbol_meaning};
+use crate::book::book;
+use airtally::formula::Formula;
 
-use airtally::formula::Formula as F;
-
-#[allow(clippy::too_many_lines, reason = "one line for each equation")]
 /// What an equation works out.
-pub const fn title(formula: F) -> &'static str {
-    match formula {
-        F::FloorArea => "Floor area of the rooms together",
-        F::AshraeTotal => "Total rate by the equation",
-        F::AshraeTable => "Total rate from the table",
-        F::AshraePeople => "Total rate with more people than bedrooms + 1",
-        F::BlowerDoorFlow => "Air flow of the blower-door test at 50 Pa",
-        F::AshraeInfiltration => "Air that comes in through leaks",
-        F::AshraeNormalisedLeakage => "Normalised leakage of the house",
-        F::AshraeInfiltration2013 => "Air that comes in through leaks",
-        F::AshraeCapped => "Air through leaks, as much as may count",
-        F::AshraeFan => "Rate of the fans after the infiltration credit",
-        F::KitchenAirChanges => "Kitchen exhaust by air changes",
-        F::IrcEquation => "Whole-house rate by the equation",
-        F::IrcTable => "Whole-house rate from the table",
-        F::IrcCredit => "Rate after the credit for a balanced system",
-        F::IrcRunTime => "Rate while running, for part of the time",
-        F::AdfTable => "Whole-dwelling rate by bedrooms",
-        F::AdfArea => "Whole-dwelling rate by floor area",
-        F::AdfWhole => "Whole-dwelling rate: the larger of the two",
-        F::DinNominal => "Nominal air flow by floor area",
-        F::CanadaRoomCount => "Rate by counting rooms",
-        F::ConstantAndPeople => "Rate by people, with a part that is always there",
-        F::AreaRate => "Rate by floor area",
-        F::Larger => "The larger of the two",
-        F::SharedAreas => "Rate of living areas that share one system",
-        F::RoomsTable => "Total from the table by main rooms",
-        F::BedroomsTable => "Capacity from the table by bedrooms",
-        F::FloorVolume => "Volume that counts",
-        F::PassiveMaximum => "Maximum level, raised where the air change is too low",
-        F::WashingtonRate => "Whole-house rate by the equation",
-        F::WashingtonQuality => "Rate by kind of system",
-        F::PersonRate => "Rate by people",
-        F::LevelShare => "A level as a share of another",
-        F::RoomMinimum => "Least air of this room",
-        F::SumOfRooms => "Least air of the rooms together",
-        F::LevelTotal => "Total of the level: the largest that is asked",
-        F::IdealShare => "Share of this room before rounding",
-        F::WholeSteps => "Share of this room in whole steps",
-        F::TubeLimit => "Most air for one tube",
-        F::TubeCount => "Number of tubes",
-        F::TubeSpeed => "Speed in each tube",
-        F::Ports => "Ports of the manifold",
-        F::CutLength => "Length to cut for each tube",
-        F::TransferArea => "Free area of the opening at the door",
-        F::Undercut => "Gap under the door",
-        F::AreaForFlow => "Free area at the door by the rule of thumb",
-        F::DoorPressure => "Pressure across the closed door",
-        F::Co2Night => "CO2 in the bedroom by morning",
-        F::PerSleeper => "Outdoor air for each sleeper",
-        F::AirChange => "Air changes of the room",
-        F::WallCore => "Diameter of the wall core",
-        F::TrapDrop => "Drop of the condensate trap",
-        F::BendRadius => "Smallest bend radius",
-        F::LeakLimit => "Largest leak that passes the test",
-        F::Tolerance => "Largest difference that passes",
-        F::TrapSeal => "Water seal of the condensate trap",
-        F::TubeHole => "Hole for one tube",
-        F::JoistDepth => "Least depth of a joist that bears the hole",
-        F::GrilleArea => "Free area of an outside grille",
-        F::UnitMaximum => "What the unit must be able to give",
-        F::SilencerSize => "Outside diameter of the silencer",
-        F::MainSpeed => "Speed in the main",
-        F::WholeTotal => "Total in whole steps",
-        F::NetDraw => "Air drawn out and not replaced, at worst",
-        F::HousePressure => "Pressure the house is drawn to",
-        F::HoleLimit => "Largest hole the joist bears",
-        F::LeakAt => "Leak at the pressure of normal running",
-        F::LeakInTest => "Largest leak in the test",
-        F::CrossingDepth => "Height where two tubes cross",
-        F::DuctSpeed => "Speed of the air",
-        F::TubePressure => "Pressure of each metre",
-        F::TubesBeside => "Tubes side by side",
-        F::ValveFlow => "Air through the valve",
-        F::MainBore => "Narrowest bore",
-        F::BoostPressure => "Pressure at boost",
-        F::FlowConversion => "The same flow",
-    }
+///
+/// ```
+/// use airtally::formula::Formula;
+/// assert_eq!(airtally_words::formula::title(Formula::TubeCount), "Number of tubes");
+/// ```
+pub fn title(formula: Formula) -> &'static str {
+    line(formula, '-')
 }
 
-#[allow(clippy::too_many_lines, reason = "one line for each equation")]
 /// How an equation is written. A subscript follows `_`.
-pub const fn notation(formula: F) -> &'static str {
-    match formula {
-        F::FloorArea => "A = ΣA",
-        F::AshraeTotal => "Q_tot = a·A + b·(N + 1)",
-        F::AshraeTable => "Q_tot = table(A, N)",
-        F::AshraePeople => "Q = Q_tot + b·P_extra",
-        F::BlowerDoorFlow => "Q_50 = V·ACH_50 / 60 in cfm, / 3.6 in L/s",
-        F::AshraeInfiltration => "Q_inf = 0.052·Q_50·wsf·(H / H_r)^0.4",
-        F::AshraeNormalisedLeakage => "NL = 1000·3.81·10⁻⁴·Q_50 / A·(H / H_r)^0.4",
-        F::AshraeInfiltration2013 => "Q_inf = NL·wsf·A / 7.3 in cfm",
-        F::AshraeCapped => "Q_inf = smaller of Q_inf and cap·Q_tot",
-        F::AshraeFan => "Q_fan = Q_tot − φ·Q_inf·A_ext",
-        F::KitchenAirChanges => "q = n·V, V = A·h",
-        F::IrcEquation => "Q = a·A + b·(N + 1)",
-        F::IrcTable => "Q = table(A, N)",
-        F::IrcCredit => "Q_credit = c·Q",
-        F::IrcRunTime => "Q_run = f·Q, f = table(t)",
-        F::AdfTable => "Q_table = table(N)",
-        F::AdfArea => "Q_area = a·A",
-        F::AdfWhole => "Q = larger of Q_table and Q_area",
-        F::DinNominal => "q_NL = a_2·A² + a_1·A + a_0",
-        F::CanadaRoomCount => "Q = 10·n_10 + 5·n_5",
-        F::ConstantAndPeople => "q = c + P·q_P",
-        F::AreaRate => "q = a·A, a by category",
-        F::Larger => "q = larger of q_1 and q_2",
-        F::SharedAreas => "q = larger of q_max and s·Σq",
-        F::RoomsTable => "q = table(n)",
-        F::BedroomsTable => "q_min to q_max = table(N)",
-        F::FloorVolume => "V = A·h",
-        F::PassiveMaximum => "larger of q and n·V / f",
-        F::WashingtonRate => "Q_r = a·A + b·(N + 1), not below least",
-        F::WashingtonQuality => "Q_v = C·Q_r",
-        F::PersonRate => "q = P·q_P",
-        F::LevelShare => "q = f·T, f·q_NL or f·q_max",
-        F::RoomMinimum => "q as stated",
-        F::SumOfRooms => "q = Σq",
-        F::LevelTotal => "T = largest of W, ΣS, ΣE, f·T, T_lower",
-        F::IdealShare => "q = q_min + rest·w / Σw",
-        F::WholeSteps => "q_set = n·step, n close to q / step",
-        F::TubeLimit => "limit = v·π·d² / 4",
-        F::TubeCount => "n = max(q_normal / limit_normal, q_boost / limit_boost) − slack, rounded up, not below least",
-        F::TubeSpeed => "v = q / (n·π·d² / 4)",
-        F::Ports => "ports = tubes + spare",
-        F::CutLength => "cut = (L + 2·end)·(1 + waste)",
-        F::TransferArea => "A = q / (C_d·√(2·Δp / ρ))",
-        F::Undercut => "gap = A / b",
-        F::AreaForFlow => "A = a·q",
-        F::DoorPressure => "Δp = ρ / 2·(q / (C_d·A))²",
-        F::Co2Night => "C = C_o + P·G / q·(1 − e^(−q·t / V))",
-        F::PerSleeper => "q / P",
-        F::AirChange => "q / V",
-        F::WallCore => "core = d + 2·t + c",
-        F::TrapDrop => "drop = p in mm of water + e",
-        F::BendRadius => "r = k·OD",
-        F::LeakLimit => "leak = s·Q",
-        F::Tolerance => "difference = s·Q",
-        F::TrapSeal => "seal = H / 2",
-        F::TubeHole => "D = OD + c",
-        F::JoistDepth => "depth = D / s",
-        F::GrilleArea => "A = q / v",
-        F::UnitMaximum => "q_max = q_boost / s",
-        F::SilencerSize => "D = d + lining",
-        F::MainSpeed => "v = q / (π·d² / 4)",
-        F::WholeTotal => "T_set = n·step, n = T / step rounded up",
-        F::NetDraw => "Q = s·q_boost + fans",
-        F::HousePressure => "Δp = 50·(Q / Q_50)^(1 / 0.65)",
-        F::HoleLimit => "D = smaller of s·d and d − 2·e",
-        F::LeakAt => "q_30 = q·(30 / p)^0.65",
-        F::LeakInTest => "leak = s·Q·(p / 30)^0.65",
-        F::CrossingDepth => "height = 2·OD",
-        F::DuctSpeed => "v = q / (π·d² / 4)",
-        F::TubePressure => "R = c·(q / q_r)^n",
-        F::TubesBeside => "n = v / v_max − slack, rounded up",
-        F::ValveFlow => "q = k·√p",
-        F::MainBore => "d = √(4·q / (π·v)), next bore that is sold",
-        F::BoostPressure => "p_boost = p·(q_boost / q_normal)^n",
-        F::FlowConversion => "Q = f·q",
-    }
+///
+/// ```
+/// use airtally::formula::Formula;
+/// assert_eq!(airtally_words::formula::notation(Formula::TubeLimit), "limit = v·π·d² / 4");
+/// ```
+pub fn notation(formula: Formula) -> &'static str {
+    line(formula, '~')
+}
+
+/// What a symbol means in one equation: the same letter is an area here and a number of tubes there.
+///
+/// ```
+/// use airtally::formula::Formula;
+/// use airtally_words::formula::meaning;
+/// assert_eq!(meaning(Formula::Undercut, "b"), Some("width of the door"));
+/// assert_eq!(meaning(Formula::AshraeTotal, "b"), Some("rate for each person"));
+/// ```
+pub fn meaning(formula: Formula, symbol: &str) -> Option<&'static str> {
+    let book = book()?;
+    let its = |line: &'static str| line.strip_prefix(symbol)?.strip_prefix(' ');
+    book.sum(formula, '.').find_map(its).or_else(|| book.symbols().find_map(its))
+}
+
+fn line(formula: Formula, mark: char) -> &'static str {
+    book().and_then(|book| book.sum(formula, mark).next()).unwrap_or_default()
 }

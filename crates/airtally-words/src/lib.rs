@@ -4,6 +4,7 @@
 //! rounding a number that is about to be read. Every enum is matched in full, so a missing word does not compile.
 //! Another language is another crate with these functions.
 
+pub mod book;
 pub mod demo;
 pub mod format;
 pub mod formula;

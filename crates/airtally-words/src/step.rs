@@ -1,6 +1,5 @@
 //! The checklist in sentences.
 
-mod book;
 mod fill;
 mod lists;
 mod sentence;
@@ -8,7 +7,6 @@ mod sentence;
 #[cfg(test)]
 mod tests;
 
-pub use book::StepBook;
 pub use lists::{cable, change, crossing};
 pub use sentence::marks;
 

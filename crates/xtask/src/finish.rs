@@ -11,8 +11,8 @@ use std::process::Command;
 const WASM: &str = "airtally-app_bg.wasm";
 const SCRIPT: &str = "airtally-app.js";
 const PAGE: &str = "index.html";
-/// The sentences of the steps, loaded after the first paint.
-const BOOK: &str = "steps.txt";
+/// The book, loaded after the first paint.
+const BOOK: &str = "book.txt";
 /// Never renamed: old copies of the page must find it.
 const LOADER: &str = "start.js";
 
@@ -43,7 +43,7 @@ fn finish(folder: &Path) -> Outcome {
     replace_in(&folder.join(LOADER), SCRIPT, &script)?;
     let book = name_by_content(folder, BOOK)?;
     if !page.contains(BOOK) {
-        return Err(format!("{PAGE} does not name {BOOK}: the release would load no steps."));
+        return Err(format!("{PAGE} does not name {BOOK}: the release would load no words."));
     }
     files::write(&folder.join(PAGE), page.replace(WASM, &wasm).replace(SCRIPT, &script).replace(BOOK, &book))
 }

@@ -5,7 +5,7 @@ use std::process::Command;
 
 /// Everything a first visit loads, in bytes after Brotli: no more than this, a little above what the page weighs. The
 /// ledger in DEVELOPERS.md says where the bytes went.
-const BUDGET: u64 = 187_000;
+const BUDGET: u64 = 180_000;
 
 /// What the thin chain alone should weigh. Until it does, the size step says how much is still to go.
 const AIM: u64 = 150_000;
@@ -14,7 +14,7 @@ const AIM: u64 = 150_000;
 const LEDGER_STEP: u64 = 1_000;
 
 /// Prefixes of files that are loaded after the first paint: nobody waits for them.
-const LATER: [&str; 1] = ["steps-"];
+const LATER: [&str; 1] = ["book-"];
 
 /// Node brings Brotli at its best quality; a Rust one would have to be compiled first.
 const MEASURE: &str = "

@@ -1,29 +1,17 @@
-//! What of the steps lies on the desk: their sentences, which are in sight, and which is open.
+//! What of the steps lies on the desk: where their sentences are, which are in sight, and which is open.
 
 use airtally::house::RoomId;
 use airtally::steps::{Phase, StepKey, Visit};
-use airtally_words::step::StepBook;
-use std::rc::Rc;
 
-/// The book of the steps: loaded after the first paint.
-#[derive(Clone, Debug)]
+/// Where the book is: words that are loaded after the first paint.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Book {
     /// Being loaded.
     OnItsWay,
     /// It could not be loaded.
     Missing,
-    /// Here it is.
-    Open(Rc<StepBook>),
-}
-
-impl PartialEq for Book {
-    fn eq(&self, other: &Self) -> bool {
-        match (self, other) {
-            (Self::Open(one), Self::Open(other)) => Rc::ptr_eq(one, other),
-            (Self::OnItsWay, Self::OnItsWay) | (Self::Missing, Self::Missing) => true,
-            _ => false,
-        }
-    }
+    /// It is open.
+    Open,
 }
 
 /// When the steps in sight are done.

@@ -2,6 +2,7 @@
 //! the document.
 
 pub mod air;
+pub mod book;
 pub mod choice;
 pub mod choices;
 pub mod defaults;

@@ -61,7 +61,7 @@ pub fn set_look(look: Option<&str>) {
     done.ok();
 }
 
-/// The attribute of the page that names the book of the steps.
+/// The attribute of the page that names the book.
 pub const BOOK: &str = "data-book";
 
 /// The text of a file that an attribute of the page names; `None` when it does not come.

@@ -10,6 +10,7 @@ pub mod put_in;
 
 use crate::context::{Page, View};
 use crate::desk::{Move, Topic};
+use crate::parts::book::no_book;
 use crate::platform::{dialog, page as window};
 use crate::ui::el::{button, el, nodes, nothing, tag, text};
 use crate::ui::field::on_key;
@@ -28,7 +29,10 @@ pub fn sheet(view: &View, node: &NodeRef) -> Html {
     let close = hands.doing::<()>(|hands| hands.make(Move::CloseSheet));
     let deeper = view.desk.sheet.len() > 1;
     let inside = match topic {
-        Some(topic) => nodes([head(view, topic, deeper, &close), el("div", "sheet-body", [body(view, topic)])]),
+        Some(topic) => nodes([
+            head(view, topic, deeper, &close),
+            el("div", "sheet-body", [wordless(view, topic), body(view, topic)]),
+        ]),
         None => nothing(),
     };
     let dialog = tag("dialog", "sheet").attr("id", "sheet").attr("aria-labelledby", TITLE).handle(node);
@@ -60,6 +64,14 @@ fn title(page: &Page, topic: Topic) -> String {
         Topic::Given(id) => registered::name(id).to_owned(),
         Topic::Issues => say::to_look_at(page.issues.len()),
         Topic::Pocket => say::POCKET.to_owned(),
+    }
+}
+
+/// Where the names are, while what is explained has none.
+fn wordless(view: &View, topic: Topic) -> Html {
+    match topic {
+        Topic::Issues => nothing(),
+        Topic::Line(_) | Topic::Under(..) | Topic::Given(_) | Topic::Pocket => no_book(view),
     }
 }
 

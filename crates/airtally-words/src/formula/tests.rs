@@ -2,6 +2,7 @@ use super::*;
 use crate::{demo, prose};
 use airtally::co2;
 use airtally::facts::Facts;
+use airtally::formula::Formula as F;
 use airtally::given::Givens;
 use airtally::house::{Choices, Credit, Fuel, House, HouseField, KitchenDraw, Print, Table, WetRooms};
 use airtally::pocket::{self, Ask, Scratch, Slot};
@@ -14,7 +15,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-const ALL: [F; 75] = [
+pub(crate) const ALL: [F; 75] = [
     F::FloorArea,
     F::AshraeTotal,
     F::AshraeTable,

@@ -21,11 +21,11 @@ pub fn of(done: u32, all: u32) -> String {
     [&done.to_string(), " of ", &all.to_string()].concat()
 }
 
-/// While the sentences are being loaded.
-pub const BOOK_COMES: &str = "The steps are on their way…";
-/// When they could not be loaded.
-pub const BOOK_MISSING: &str = "The sentences of the steps could not be loaded. They need the network once.";
-/// To load them again.
+/// While the book is being loaded.
+pub const BOOK_COMES: &str = "The words are on their way…";
+/// When it could not be loaded.
+pub const BOOK_MISSING: &str = "Some words could not be loaded. They need the network once.";
+/// To load it again.
 pub const TRY_AGAIN: &str = "Try again";
 
 /// Which visit or phase is shown.

@@ -1,28 +1,28 @@
 //! The sentences of one step of one house.
 
-use super::StepBook;
 use super::fill::{Slot, fill};
+use crate::book::Book;
 use crate::{format, label, room};
 use airtally::house::{Display, House};
 use airtally::on_site::Verdict;
 use airtally::quantity::{Unit, convert};
 use airtally::rules::Air;
-use airtally::steps::{Check, Home, Number, NumberName, Status, Step, StepKey};
+use airtally::steps::{Check, Home, Number, NumberName, Status, Step, StepKey, StepRule};
 
-impl StepBook {
+impl Book {
     /// What to do, with this house's numbers worked in.
     ///
     /// ```
     /// use airtally::{report::Report, steps::StepRule};
-    /// use airtally_words::{demo, step::StepBook};
+    /// use airtally_words::{book::book, demo};
     /// let report = Report::of(demo::larkfield());
     /// let step = report.steps().iter().find(|step| step.key.rule == StepRule::DrillCores).unwrap();
-    /// let text = StepBook::english().title(step, report.house(), report.house().choices.display);
+    /// let text = book().unwrap().title(step, report.house(), report.house().choices.display);
     /// assert_eq!(text, "Drill 2 cores of 230\u{a0}mm, falling 2\u{a0}% outward");
     /// ```
     pub fn title(&self, step: &Step, house: &House, display: Display) -> String {
         let here = Home::of(house.choices.rules);
-        let lines = self.lines(step.key.rule, '-').filter_map(|line| at_home(line, here));
+        let lines = self.step(step.key.rule, '-').filter_map(|line| at_home(line, here));
         let filling = |slot: Slot| {
             let marks = || step_marks(step, slot);
             place(&step.numbers, slot, display).or_else(marks).or_else(|| common(&step.key, house, slot))
@@ -33,12 +33,20 @@ impl StepBook {
     /// What keeps a step locked; `None` when nothing does.
     pub fn lock(&self, step: &Step, house: &House) -> Option<String> {
         let Status::LockedBy(key) = step.status else { return None };
-        let done = fill(self.lines(key.rule, '>').next()?, &|slot| common(&key, house, slot))?;
+        let done = fill(self.step(key.rule, '>').next()?, &|slot| common(&key, house, slot))?;
         Some(["Locked until ", &done, "."].concat())
     }
-}
 
-impl StepBook {
+    /// The rule of thumb of a step.
+    pub fn rule(&self, rule: StepRule) -> &str {
+        self.step(rule, ':').next().unwrap_or_default()
+    }
+
+    /// The caution of a step; `None` where there is no particular danger.
+    pub fn caution(&self, rule: StepRule) -> Option<&str> {
+        self.step(rule, '!').next()
+    }
+
     /// What a check comes to.
     pub fn check(&self, check: &Check, display: Display) -> String {
         let lines = self.check_lines(check.rule, verdict_mark(check.verdict));

@@ -9,8 +9,8 @@ use crate::ui::el::{el, els, nothing, tag, text};
 use crate::ui::icon::{Icon, icon};
 use airtally::on_site::Verdict;
 use airtally::steps::{Asks, Check, Step};
+use airtally_words::book::Book;
 use airtally_words::page as say;
-use airtally_words::step::StepBook;
 use yew::prelude::*;
 
 /// The fields of a step, where it has any.
@@ -25,7 +25,7 @@ pub fn asks(view: &View, step: &Step) -> Html {
 }
 
 /// What was found comes to this. Those that fail are seen also while the step is closed.
-pub fn checks(view: &View, book: &StepBook, step: &Step, failing: bool) -> Html {
+pub fn checks(view: &View, book: &Book, step: &Step, failing: bool) -> Html {
     let wanted = step.checks.iter().filter(|check| (check.verdict == Verdict::Fails) == failing);
     wanted.map(|one| check(view, book, one)).collect()
 }
@@ -36,7 +36,7 @@ pub fn behind(view: &View, step: &Step) -> Html {
     known.map(|check| el("div", "step-behind", [numbers(view, &check.numbers), source_line(check.source)])).collect()
 }
 
-fn check(view: &View, book: &StepBook, check: &Check) -> Html {
+fn check(view: &View, book: &Book, check: &Check) -> Html {
     let asked = || tag("span", "check-sign").attr("aria-hidden", "true").around([text("?")]);
     let (class, sign, aloud) = match check.verdict {
         Verdict::Holds | Verdict::Excepted => ("check", icon(Icon::Fine), say::CHECK_HOLDS),

@@ -7,12 +7,13 @@ mod step;
 
 use super::air::nothing_yet;
 use crate::context::View;
-use crate::desk::{Book, Move};
-use crate::ui::el::{button, el, els, nodes, nothing, tag, text};
+use crate::parts::book::no_book;
+use crate::ui::el::{el, els, nodes, nothing, tag, text};
 use crate::ui::tally::tally;
 use airtally::steps::{Phase, Status, Step};
+use airtally_words::book::{Book, book};
 use airtally_words::page as say;
-use airtally_words::step::{StepBook, phase as phase_name};
+use airtally_words::step::phase as phase_name;
 use yew::prelude::*;
 
 /// The screen.
@@ -22,10 +23,9 @@ pub fn steps(view: &View) -> Html {
     if steps.is_empty() || page.house.rooms.is_empty() {
         return nothing_yet(say::ASK_STEPS);
     }
-    let book = match &view.desk.book {
-        Book::Open(book) => book,
-        Book::OnItsWay => return without_book(say::BOOK_COMES, nothing()),
-        Book::Missing => return without_book(say::BOOK_MISSING, again(view)),
+    let Some(book) = book() else {
+        let head = [el("h1", "", [text(say::ASK_STEPS)]), no_book(view)];
+        return el("div", "spread", [el("div", "leaf", [el("header", "answer", head)])]);
     };
     let seen: Vec<&Step> = steps.iter().filter(|step| filter::is_shown(step, view.desk.shown)).collect();
     let phases = phases(&seen);
@@ -41,17 +41,6 @@ pub fn steps(view: &View) -> Html {
 
 /// Nobody keeps more in mind at once (common practice for checklists).
 const MOST_AT_A_STOP: usize = 9;
-
-/// The question, and where the sentences are.
-fn without_book(where_it_is: &'static str, way_on: Html) -> Html {
-    let head = [el("h1", "", [text(say::ASK_STEPS)]), el("p", "", [text(where_it_is)]), way_on];
-    el("div", "spread", [el("div", "leaf", [el("header", "answer", head)])])
-}
-
-fn again(view: &View) -> Html {
-    let pressed = view.hands.doing(|hands| hands.make(Move::Book(Book::OnItsWay)));
-    button("button-main", pressed).around([text(say::TRY_AGAIN)])
-}
 
 /// The phases there are, each with its steps, in working order.
 fn phases<'a>(steps: &[&'a Step]) -> Vec<(Phase, Vec<&'a Step>)> {
@@ -70,7 +59,7 @@ fn done_of<'a>(steps: impl Iterator<Item = &'a Step>) -> u32 {
     steps.filter(|step| step.status == Status::Done).count() as u32
 }
 
-fn answer(view: &View, (book, next): (&StepBook, Option<&Step>), steps: &[Step]) -> Html {
+fn answer(view: &View, (book, next): (&Book, Option<&Step>), steps: &[Step]) -> Html {
     let page = &view.page;
     let (done, all) = (done_of(steps.iter()), steps.len() as u32);
     let next = match next {
@@ -94,7 +83,7 @@ fn answer(view: &View, (book, next): (&StepBook, Option<&Step>), steps: &[Step])
     )
 }
 
-fn section(view: &View, (book, next): (&StepBook, Option<&Step>), phase: Phase, steps: &[&Step]) -> Html {
+fn section(view: &View, (book, next): (&Book, Option<&Step>), phase: Phase, steps: &[&Step]) -> Html {
     let (done, all) = (done_of(steps.iter().copied()), steps.len() as u32);
     let count = el("span", "small soft", [text(say::of(done, all))]);
     let count = el("span", "tallied", [tally(done, all, say::steps_done(done, all)), count]);

@@ -11,15 +11,16 @@ use crate::ui::part::caution;
 use airtally::edit::Edit;
 use airtally::steps::{Number, Status, Step, StepKey};
 use airtally::working::Origin;
+use airtally_words::book::Book;
 use airtally_words::format::{self, Shown};
 use airtally_words::page as say;
-use airtally_words::step::{StepBook, number_name};
+use airtally_words::step::number_name;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 use yew::virtual_dom::ListenerKind;
 
 /// The row of a step: what to do, and when it is open how, with this house's numbers.
-pub fn item(view: &View, book: &StepBook, step: &Step, next: Option<StepKey>) -> Html {
+pub fn item(view: &View, book: &Book, step: &Step, next: Option<StepKey>) -> Html {
     let page = &view.page;
     let open = match view.desk.step {
         OpenStep::Next => next == Some(step.key),
@@ -47,7 +48,7 @@ pub fn item(view: &View, book: &StepBook, step: &Step, next: Option<StepKey>) ->
 }
 
 /// How it is done, this house's numbers, what is asked on site, and who says so.
-fn more(view: &View, book: &StepBook, step: &Step) -> [Html; 9] {
+fn more(view: &View, book: &Book, step: &Step) -> [Html; 9] {
     let rule = book.rule(step.key.rule).to_owned();
     let lock = |words: String| el("p", "step-lock", [icon(Icon::Lock), el("span", "", [text(words)])]);
     [

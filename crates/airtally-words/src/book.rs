@@ -1,0 +1,136 @@
+//! The book: words that nobody needs at first sight, in one text file. A page loads it after its first paint, so that
+//! nobody waits for it; elsewhere it is always there.
+
+use airtally::formula::Formula;
+use airtally::id::CheckRule;
+use airtally::steps::StepRule;
+use std::ops::Range;
+use std::sync::OnceLock;
+
+/// The sentences of the steps, and the names of equations and registered values. The head of `text/book.txt` says how
+/// they are written down.
+#[derive(Debug)]
+pub struct Book {
+    text: String,
+    steps: [Range<usize>; StepRule::ALL.len()],
+    checks: [Range<usize>; CheckRule::ALL.len()],
+    sums: Vec<Range<usize>>,
+    values: Vec<Range<usize>>,
+    symbols: Range<usize>,
+}
+
+static OPEN: OnceLock<Book> = OnceLock::new();
+
+/// The book that was opened first; before that, on a page, none.
+pub fn book() -> Option<&'static Book> {
+    #[cfg(not(target_family = "wasm"))]
+    let book = Some(OPEN.get_or_init(|| Book::of(include_str!("../text/book.txt").to_owned())));
+    #[cfg(target_family = "wasm")]
+    let book = OPEN.get();
+    book
+}
+
+/// Opens the book for every later [`book`].
+pub fn open(text: String) {
+    OPEN.get_or_init(|| Book::of(text));
+}
+
+impl Book {
+    /// Finds the chapters. One that is missing, or whose step is not known, is left out.
+    ///
+    /// ```
+    /// use airtally::steps::StepRule;
+    /// use airtally_words::book::Book;
+    /// let book = Book::of("\n= hang-unit\n- Hang the unit\n: On rubber.\n> the unit hangs\n".to_owned());
+    /// assert_eq!(book.rule(StepRule::HangUnit), "On rubber.");
+    /// assert_eq!(book.rule(StepRule::FixManifolds), "");
+    /// ```
+    pub fn of(text: String) -> Self {
+        let mut book = Self {
+            text: String::new(),
+            steps: [const { 0..0 }; StepRule::ALL.len()],
+            checks: [const { 0..0 }; CheckRule::ALL.len()],
+            sums: Vec::new(),
+            values: Vec::new(),
+            symbols: 0..0,
+        };
+        let mut at = 0;
+        for chapter in text.split(HEAD) {
+            let head = chapter.lines().next().unwrap_or_default();
+            book.take(head, at..at + chapter.len());
+            at += chapter.len() + HEAD.len();
+        }
+        Self { text, ..book }
+    }
+
+    fn take(&mut self, head: &str, chapter: Range<usize>) {
+        match head.split_once(' ') {
+            Some(("sum", _)) => self.sums.push(chapter),
+            Some(("value", _)) => self.values.push(chapter),
+            Some((_, id)) => set(&mut self.checks, CheckRule::ALL.iter().position(|rule| rule.id() == id), chapter),
+            None if head == "symbols" => self.symbols = chapter,
+            None => set(&mut self.steps, StepRule::ALL.iter().position(|rule| rule.id() == head), chapter),
+        }
+    }
+
+    /// The lines of a step that begin with a mark.
+    pub(crate) fn step(&self, rule: StepRule, mark: char) -> impl Iterator<Item = &str> {
+        self.marked(self.steps.get(rule as usize), mark)
+    }
+
+    /// The lines of a check that begin with a mark.
+    pub(crate) fn check_lines(&self, rule: CheckRule, mark: char) -> impl Iterator<Item = &str> {
+        self.marked(self.checks.get(rule as usize), mark)
+    }
+
+    /// The lines of an equation that begin with a mark.
+    pub(crate) fn sum(&self, formula: Formula, mark: char) -> impl Iterator<Item = &str> {
+        self.marked(self.sums.get(formula as usize), mark)
+    }
+
+    /// The line of a registered value that begins with a mark.
+    pub(crate) fn value(&self, at: usize) -> Option<&str> {
+        self.marked(self.values.get(at), '-').next()
+    }
+
+    /// The symbols that mean the same in most equations.
+    pub(crate) fn symbols(&self) -> impl Iterator<Item = &str> {
+        self.marked(Some(&self.symbols), '.')
+    }
+
+    fn marked(&self, chapter: Option<&Range<usize>>, mark: char) -> impl Iterator<Item = &str> {
+        let chapter = chapter.and_then(|chapter| self.text.get(chapter.clone())).unwrap_or_default();
+        chapter.lines().filter_map(move |line| line.strip_prefix(mark)).map(str::trim)
+    }
+}
+
+fn set(chapters: &mut [Range<usize>], place: Option<usize>, chapter: Range<usize>) {
+    if let Some(place) = place.and_then(|place| chapters.get_mut(place)) {
+        *place = chapter;
+    }
+}
+
+/// Begins a chapter.
+const HEAD: &str = "\n= ";
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use airtally::given::GivenId;
+
+    fn names<'a>(book: &'a Book, chapters: &'a [Range<usize>]) -> impl Iterator<Item = &'a str> {
+        let head = |chapter: &Range<usize>| book.text[chapter.clone()].lines().next().unwrap();
+        chapters.iter().map(move |chapter| head(chapter).split_once(' ').unwrap().1)
+    }
+
+    #[test]
+    fn chapters_stand_in_the_order_of_what_they_name() {
+        let book = book().unwrap();
+        assert!(names(book, &book.values).eq(GivenId::all().map(|id| format!("{id:?}"))));
+        let sums: Vec<_> = names(book, &book.sums).collect();
+        assert_eq!(sums.len(), crate::formula::tests::ALL.len());
+        for (name, formula) in sums.into_iter().zip(crate::formula::tests::ALL) {
+            assert_eq!(name, format!("{formula:?}"));
+        }
+    }
+}
