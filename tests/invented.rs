@@ -135,7 +135,12 @@ fn house_text(field: HouseField, dice: &mut Dice) -> Option<String> {
         | HouseField::IntakeSource
         | HouseField::IntakeExhaust
         | HouseField::ExhaustOpening
-        | HouseField::ExhaustBoundary => tenths(dice, 3, 120) + " m",
+        | HouseField::ExhaustBoundary
+        | HouseField::ExhaustOver
+        | HouseField::ExhaustGround
+        | HouseField::IntakeBoundary
+        | HouseField::IntakeStreet
+        | HouseField::DryerOpening => tenths(dice, 3, 120) + " m",
     };
     (dice.below(5) > 0).then_some(text)
 }

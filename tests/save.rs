@@ -56,7 +56,7 @@ const CHOICES: [(&str, &[&str]); 13] = [
     (r#""fuel":"""#, &["nothing", "sealed", "gas", "solid"]),
     // Those below have a default, which is not written.
     (r#""building":"""#, &["old"]),
-    (r#""outlets":"""#, &["combined"]),
+    (r#""outlets":"""#, &["combined", "sides"]),
     (r#""failing":"""#, &["both-stop"]),
 ];
 

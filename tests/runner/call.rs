@@ -1,9 +1,12 @@
 //! Cases about one function.
 
+use super::build::by_id;
 use super::read::Found;
-use airtally::on_site::{self, Member};
+use airtally::given::Givens;
+use airtally::id::CheckRule;
+use airtally::on_site::{self, Least, Member};
 use airtally::quantity::{Area, Concentration, Duration, Flow, Kind, Length, Measure, Pressure, Unit, Volume, parse};
-use airtally::rules::balance::Balance;
+use airtally::rules::{RuleSet, balance::Balance};
 use airtally::{co2, transfer};
 use serde::Deserialize;
 
@@ -25,6 +28,8 @@ pub enum Call {
     Bay { clear: String, outside: String },
     /// Reads as `verdict`: whether it is far enough away, or high enough above.
     Away { distance: String, least: String, height: Option<String>, above: Option<String> },
+    /// A distance of a rule set: reads as `least`, `above`, and as `spared`; absent where it asks for none.
+    Outside { rules: String, check: String },
     /// Reads as `of-larger`, `of-average`, `from-average`, `within-tenth-of-supply`, `within-tenth-of-average`.
     Balance { supply: String, extract: String },
 }
@@ -64,6 +69,7 @@ impl Call {
                 let verdict = on_site::far_enough(as_length(distance), as_length(least), above);
                 Found::Text(format!("{verdict:?}").to_lowercase())
             }
+            (Self::Outside { rules, check }, what) => of_outside(rules, check, what),
             (Self::Balance { supply, extract }, what) => match Balance::of(as_flow(supply), as_flow(extract)) {
                 Some(balance) => of_balance(&balance, what),
                 None => Found::Nothing,
@@ -86,6 +92,19 @@ fn of_wood(member: &str, depth: Length, what: &str) -> Length {
         "notch" => member.notch(depth),
         "edge" => member.edge(),
         _ => panic!("nothing reads as \"{what}\" of a {member:?}"),
+    }
+}
+
+fn of_outside(rules: &str, check: &str, what: &str) -> Found {
+    let rules = by_id(RuleSet::ALL, RuleSet::id, rules);
+    let check = by_id(CheckRule::ALL, CheckRule::id, check);
+    let Some(row) = on_site::outside_rules(rules).iter().find(|row| row.check == check) else { return Found::Nothing };
+    match (what, row.least) {
+        ("least", Least::Given(id)) => Found::Number(Givens::registered().measure(id)),
+        ("least", Least::Printed(value, unit)) => Found::Number(Measure::new(value, unit)),
+        ("above", _) => row.above.map_or(Found::Nothing, |(_, feet)| Found::Number(Measure::new(feet, Unit::Foot))),
+        ("spared", _) => row.spared.map_or(Found::Nothing, |outlets| Found::Text(outlets.id().to_owned())),
+        _ => panic!("nothing reads as \"{what}\" of a distance outside"),
     }
 }
 

@@ -131,6 +131,7 @@ pub const fn outlets(outlets: Outlets) -> &'static str {
     match outlets {
         Outlets::Apart => "Two, apart",
         Outlets::Combined => "One combined terminal, factory-built",
+        Outlets::Sides => "Two, on different sides of the house",
     }
 }
 

@@ -59,8 +59,15 @@ const fn found(field: HouseField) -> Label {
         HouseField::IntakeBelow => label("Intake below that", "How far the intake lies below it; minus: above"),
         HouseField::IntakeExhaust => label("Intake to own exhaust", "Straight through the air"),
         HouseField::ExhaustAbove => label("Exhaust above intake", "How far it lies above; minus: below"),
-        HouseField::ExhaustOpening => label("Exhaust to a window or door", "The nearest that opens"),
+        HouseField::ExhaustOpening => {
+            label("Exhaust to a window or door", "The nearest that opens; under IRC 2015 also those that do not")
+        }
+        HouseField::ExhaustOver => label("Exhaust above its top", "How far it lies above; minus: below"),
         HouseField::ExhaustBoundary => label("Exhaust to the boundary", "The nearest edge of the plot"),
+        HouseField::ExhaustGround => label("Exhaust above ground", "To its lower edge; above the usual snow"),
+        HouseField::IntakeBoundary => label("Intake to the boundary", "Or to another building on the plot"),
+        HouseField::IntakeStreet => label("Intake to a street or parking", "Level, not along the slope"),
+        HouseField::DryerOpening => label("Dryer outlet to an opening", "The nearest window, door or intake"),
         HouseField::LeakPressure => label("Pressure of the test", "As the gauge read"),
         HouseField::LeakSupply => label("Leak, supply side", "What the blower had to bring"),
         HouseField::LeakExtract => label("Leak, extract side", "What the blower had to bring"),

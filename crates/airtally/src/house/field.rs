@@ -24,8 +24,14 @@ impl HouseField {
             | Self::IntakeSource
             | Self::IntakeExhaust
             | Self::ExhaustOpening
-            | Self::ExhaustBoundary => Limit::new((0.0, 200.0), (0.0, 50.0), Unit::Metre),
-            Self::IntakeBelow | Self::ExhaustAbove => Limit::new((-50.0, 50.0), (-10.0, 10.0), Unit::Metre),
+            | Self::ExhaustBoundary
+            | Self::ExhaustGround
+            | Self::IntakeBoundary
+            | Self::IntakeStreet
+            | Self::DryerOpening => Limit::new((0.0, 200.0), (0.0, 50.0), Unit::Metre),
+            Self::IntakeBelow | Self::ExhaustAbove | Self::ExhaustOver => {
+                Limit::new((-50.0, 50.0), (-10.0, 10.0), Unit::Metre)
+            }
             Self::LeakPressure => Limit::new((5.0, 2000.0), (50.0, 300.0), Unit::Pascal),
             Self::LeakSupply | Self::LeakExtract => Limit::new((0.0, 2000.0), (0.0, 100.0), Unit::CubicMetrePerHour),
         }

@@ -90,17 +90,20 @@ pub enum Outlets {
     Apart,
     /// One factory-built combined terminal.
     Combined,
+    /// Two terminals on different sides of the house.
+    Sides,
 }
 
 impl Outlets {
     /// All of them.
-    pub const ALL: [Self; 2] = [Self::Apart, Self::Combined];
+    pub const ALL: [Self; 3] = [Self::Apart, Self::Combined, Self::Sides];
 
     /// A stable id for files.
     pub const fn id(self) -> &'static str {
         match self {
             Self::Apart => "apart",
             Self::Combined => "combined",
+            Self::Sides => "sides",
         }
     }
 }

@@ -19,6 +19,14 @@ pub enum CheckRule {
     ExhaustOpening,
     /// Distance of the exhaust from the boundary.
     ExhaustBoundary,
+    /// Height of the exhaust.
+    ExhaustGround,
+    /// Distance of the intake from the boundary and from other buildings.
+    IntakeBoundary,
+    /// Distance of the intake from streets and parking.
+    IntakeStreet,
+    /// Distance of a dryer's outlet from openings.
+    DryerOpening,
     /// A run as it was pulled.
     Built,
     /// Leaks on the supply side.
@@ -29,7 +37,7 @@ pub enum CheckRule {
 
 impl CheckRule {
     /// All of them, in working order.
-    pub const ALL: [Self; 11] = [
+    pub const ALL: [Self; 15] = [
         Self::HousePressure,
         Self::JoistHole,
         Self::JoistBay,
@@ -38,6 +46,10 @@ impl CheckRule {
         Self::IntakeExhaust,
         Self::ExhaustOpening,
         Self::ExhaustBoundary,
+        Self::ExhaustGround,
+        Self::IntakeBoundary,
+        Self::IntakeStreet,
+        Self::DryerOpening,
         Self::Built,
         Self::LeakSupply,
         Self::LeakExtract,
@@ -54,6 +66,10 @@ impl CheckRule {
             Self::IntakeExhaust => "intake-exhaust",
             Self::ExhaustOpening => "exhaust-opening",
             Self::ExhaustBoundary => "exhaust-boundary",
+            Self::ExhaustGround => "exhaust-ground",
+            Self::IntakeBoundary => "intake-boundary",
+            Self::IntakeStreet => "intake-street",
+            Self::DryerOpening => "dryer-opening",
             Self::Built => "built",
             Self::LeakSupply => "leak-supply",
             Self::LeakExtract => "leak-extract",

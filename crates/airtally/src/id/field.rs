@@ -54,8 +54,18 @@ pub enum HouseField {
     ExhaustAbove,
     /// Distance from the exhaust to the nearest window or door that opens.
     ExhaustOpening,
+    /// How far the exhaust lies above the top of that window or door.
+    ExhaustOver,
     /// Distance from the exhaust to the boundary of the plot.
     ExhaustBoundary,
+    /// Height of the exhaust above the ground or the usual snow.
+    ExhaustGround,
+    /// Distance from the intake to the boundary of the plot, or to another building on it.
+    IntakeBoundary,
+    /// Level distance from the intake to the nearest street, alley, parking or loading place.
+    IntakeStreet,
+    /// Distance from the outlet of a clothes dryer to the nearest opening of the house.
+    DryerOpening,
     /// Pressure of the leak test.
     LeakPressure,
     /// What leaked on the supply side.
@@ -93,7 +103,7 @@ pub enum RoomField {
 
 impl HouseField {
     /// All of them, in reading order.
-    pub const ALL: [HouseField; 21] = [
+    pub const ALL: [HouseField; 26] = [
         Self::FloorArea,
         Self::Ceiling,
         Self::People,
@@ -111,7 +121,12 @@ impl HouseField {
         Self::IntakeExhaust,
         Self::ExhaustAbove,
         Self::ExhaustOpening,
+        Self::ExhaustOver,
         Self::ExhaustBoundary,
+        Self::ExhaustGround,
+        Self::IntakeBoundary,
+        Self::IntakeStreet,
+        Self::DryerOpening,
         Self::LeakPressure,
         Self::LeakSupply,
         Self::LeakExtract,
@@ -140,7 +155,12 @@ impl HouseField {
             Self::IntakeExhaust => "intake-exhaust",
             Self::ExhaustAbove => "exhaust-above",
             Self::ExhaustOpening => "exhaust-opening",
+            Self::ExhaustOver => "exhaust-over",
             Self::ExhaustBoundary => "exhaust-boundary",
+            Self::ExhaustGround => "exhaust-ground",
+            Self::IntakeBoundary => "intake-boundary",
+            Self::IntakeStreet => "intake-street",
+            Self::DryerOpening => "dryer-opening",
             Self::LeakPressure => "leak-pressure",
             Self::LeakSupply => "leak-supply",
             Self::LeakExtract => "leak-extract",

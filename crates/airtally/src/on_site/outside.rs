@@ -1,6 +1,7 @@
 //! Where the outside terminals may be.
 
 use super::Verdict;
+use crate::house::Outlets;
 use crate::id::{CheckRule as C, GivenId as G, HouseField as H, RuleSet};
 use crate::quantity::{Length, Unit};
 use crate::source::{PRACTICE, Source};
@@ -16,8 +17,8 @@ pub struct Outside {
     pub least: Least,
     /// Nearer is allowed when the first is so much above the second: the field it is typed into, and the height in feet.
     pub above: Option<(H, f64)>,
-    /// Nearer is allowed for one factory-built combined terminal.
-    pub combined: bool,
+    /// Nearer is allowed for outside terminals that are made like this.
+    pub spared: Option<Outlets>,
     /// Who says so.
     pub source: &'static Source,
 }
@@ -34,7 +35,8 @@ pub enum Least {
 /// The distances of a rule set. England names none: there and elsewhere the guidance of EN 13779 stands.
 pub const fn outside_rules(rules: RuleSet) -> &'static [Outside] {
     match rules {
-        RuleSet::Irc2015 | RuleSet::Irc2018 | RuleSet::Irc2021 => &IRC,
+        RuleSet::Irc2015 => &IRC_2015,
+        RuleSet::Irc2018 | RuleSet::Irc2021 => &IRC,
         RuleSet::Irc2024 => &IRC_2024,
         RuleSet::Washington2021 => &WASHINGTON,
         RuleSet::Imc => &IMC,
@@ -53,7 +55,9 @@ pub const fn outside_rules(rules: RuleSet) -> &'static [Outside] {
 
 static IRC_INTAKE: Source = Source::published("IRC", "2015–2021", "R303.5.1");
 static IRC_INTAKE_2024: Source = Source::published("IRC", "2024", "R325.4.1");
-static IRC_EXHAUST: Source = Source::published("IRC", "2018–2024; 2015: M1506.3", "M1504.3");
+static IRC_EXHAUST: Source = Source::published("IRC", "2018–2024", "M1504.3");
+static IRC_EXHAUST_2015: Source = Source::published("IRC", "2015", "M1506.3, also for openings that cannot be opened");
+static IRC_DRYER: Source = Source::published("IRC", "2024", "M1502.3");
 static IMC_INTAKE: Source = Source::published("IMC", "", "401.4");
 static IMC_EXHAUST: Source = Source::memory("IMC", "", "501.3.1");
 static ASHRAE_INLETS: Source = Source::memory("ASHRAE 62.2", "2010–2019", "section 6.8");
@@ -63,18 +67,22 @@ static EN_13779: Source = Source::published("EN 13779", "2007, withdrawn; seen a
 
 /// Feet by which an opening may lie above or below instead of away.
 const THREE_FEET: f64 = 3.0;
+/// Feet by which an exhaust may lie above a window instead of away from it, from 2024.
+const ONE_FOOT: f64 = 1.0;
+/// Feet by which an intake may lie above a street instead of away from it.
+const ABOVE_STREETS: f64 = 25.0;
 
 const fn row(check: C, field: H, least: Least, source: &'static Source) -> Outside {
-    Outside { check, field, least, above: None, combined: false, source }
+    Outside { check, field, least, above: None, spared: None, source }
 }
 
 impl Outside {
-    const fn or_above(self, field: H) -> Self {
-        Self { above: Some((field, THREE_FEET)), ..self }
+    const fn or_above(self, field: H, feet: f64) -> Self {
+        Self { above: Some((field, feet)), ..self }
     }
 
-    const fn or_combined(self) -> Self {
-        Self { combined: true, ..self }
+    const fn or_made(self, outlets: Outlets) -> Self {
+        Self { spared: Some(outlets), ..self }
     }
 }
 
@@ -83,11 +91,12 @@ const fn feet(feet: f64) -> Least {
 }
 
 const fn intake(source: &'static Source) -> Outside {
-    row(C::IntakeSource, H::IntakeSource, Least::Given(G::IntakeClearFeet), source).or_above(H::IntakeBelow)
+    row(C::IntakeSource, H::IntakeSource, Least::Given(G::IntakeClearFeet), source).or_above(H::IntakeBelow, THREE_FEET)
 }
 
 const fn own_exhaust(source: &'static Source) -> Outside {
-    row(C::IntakeExhaust, H::IntakeExhaust, Least::Given(G::OwnExhaustFeet), source).or_above(H::ExhaustAbove)
+    let least = Least::Given(G::OwnExhaustFeet);
+    row(C::IntakeExhaust, H::IntakeExhaust, least, source).or_above(H::ExhaustAbove, THREE_FEET)
 }
 
 const fn opening(source: &'static Source) -> Outside {
@@ -98,34 +107,78 @@ const fn boundary(source: &'static Source) -> Outside {
     row(C::ExhaustBoundary, H::ExhaustBoundary, feet(THREE_FEET), source)
 }
 
-static IRC: [Outside; 4] =
-    [intake(&IRC_INTAKE), own_exhaust(&IRC_EXHAUST), opening(&IRC_EXHAUST), boundary(&IRC_EXHAUST)];
-static IRC_2024: [Outside; 4] =
-    [intake(&IRC_INTAKE_2024), own_exhaust(&IRC_EXHAUST).or_combined(), opening(&IRC_EXHAUST), boundary(&IRC_EXHAUST)];
-static WASHINGTON: [Outside; 4] =
-    [intake(&IRC_INTAKE), own_exhaust(&IRC_EXHAUST).or_combined(), opening(&IRC_EXHAUST), boundary(&IRC_EXHAUST)];
-static IMC: [Outside; 4] =
-    [intake(&IMC_INTAKE), own_exhaust(&IMC_EXHAUST), opening(&IMC_EXHAUST), boundary(&IMC_EXHAUST)];
-static ASHRAE: [Outside; 2] = [
+const fn dryer(source: &'static Source) -> Outside {
+    row(C::DryerOpening, H::DryerOpening, feet(THREE_FEET), source)
+}
+
+/// Above the snow: 12 to 18 in by habit, where the rule set has no height of its own.
+const SNOW_FEET: Outside = row(C::IntakeGround, H::IntakeGround, Least::Printed(12.0, Unit::Inch), &PRACTICE);
+const SNOW: Outside = row(C::IntakeGround, H::IntakeGround, Least::Printed(300.0, Unit::Millimetre), &PRACTICE);
+
+static IRC_2015: [Outside; 6] = [
+    SNOW_FEET,
+    intake(&IRC_INTAKE),
+    own_exhaust(&IRC_EXHAUST_2015),
+    opening(&IRC_EXHAUST_2015),
+    boundary(&IRC_EXHAUST_2015),
+    dryer(&IRC_DRYER),
+];
+static IRC: [Outside; 6] = [
+    SNOW_FEET,
+    intake(&IRC_INTAKE),
+    own_exhaust(&IRC_EXHAUST),
+    opening(&IRC_EXHAUST),
+    boundary(&IRC_EXHAUST),
+    dryer(&IRC_DRYER),
+];
+static IRC_2024: [Outside; 6] = [
+    SNOW_FEET,
+    intake(&IRC_INTAKE_2024),
+    own_exhaust(&IRC_EXHAUST).or_made(Outlets::Combined),
+    opening(&IRC_EXHAUST).or_above(H::ExhaustOver, ONE_FOOT),
+    boundary(&IRC_EXHAUST),
+    dryer(&IRC_DRYER),
+];
+static WASHINGTON: [Outside; 6] = [
+    SNOW_FEET,
+    intake(&IRC_INTAKE),
+    own_exhaust(&IRC_EXHAUST).or_made(Outlets::Combined),
+    opening(&IRC_EXHAUST),
+    boundary(&IRC_EXHAUST),
+    dryer(&IRC_DRYER),
+];
+static IMC: [Outside; 7] = [
+    SNOW_FEET,
+    intake(&IMC_INTAKE),
+    row(C::IntakeBoundary, H::IntakeBoundary, feet(10.0), &IMC_INTAKE),
+    row(C::IntakeStreet, H::IntakeStreet, feet(10.0), &IMC_INTAKE).or_above(H::IntakeGround, ABOVE_STREETS),
+    own_exhaust(&IMC_EXHAUST),
+    opening(&IMC_EXHAUST),
+    boundary(&IMC_EXHAUST),
+];
+static ASHRAE: [Outside; 4] = [
+    SNOW_FEET,
     row(C::IntakeSource, H::IntakeSource, Least::Given(G::IntakeClearFeet), &ASHRAE_INLETS),
-    row(C::IntakeExhaust, H::IntakeExhaust, Least::Given(G::OwnExhaustFeet), &ASHRAE_INLETS).or_combined(),
+    row(C::IntakeExhaust, H::IntakeExhaust, Least::Given(G::OwnExhaustFeet), &ASHRAE_INLETS).or_made(Outlets::Combined),
+    dryer(&ASHRAE_INLETS),
 ];
-static CANADA_NBC: [Outside; 3] = [
-    row(C::IntakeGround, H::IntakeGround, Least::Given(G::IntakeGroundCanada), &NBC_DISTANCES),
-    row(C::IntakeSource, H::IntakeSource, Least::Given(G::IntakeSourceCanada), &NBC_DISTANCES),
-    row(C::IntakeExhaust, H::IntakeExhaust, Least::Given(G::OwnExhaustCanada), &NBC_DISTANCES),
-];
-static CANADA_F326: [Outside; 3] = [
-    row(C::IntakeGround, H::IntakeGround, Least::Given(G::IntakeGroundCanada), &F326_DISTANCES),
-    row(C::IntakeSource, H::IntakeSource, Least::Given(G::IntakeSourceCanada), &F326_DISTANCES),
-    row(C::IntakeExhaust, H::IntakeExhaust, Least::Given(G::OwnExhaustF326), &F326_DISTANCES),
-];
+static CANADA_NBC: [Outside; 4] = canada(G::OwnExhaustCanada, &NBC_DISTANCES);
+static CANADA_F326: [Outside; 4] = canada(G::OwnExhaustF326, &F326_DISTANCES);
 static GERMANY: [Outside; 3] = [
     row(C::IntakeGround, H::IntakeGround, Least::Printed(0.7, Unit::Metre), &PRACTICE),
     row(C::IntakeSource, H::IntakeSource, Least::Given(G::IntakeClear), &EN_13779),
-    row(C::IntakeExhaust, H::IntakeExhaust, Least::Given(G::OwnExhaustGermany), &PRACTICE),
+    row(C::IntakeExhaust, H::IntakeExhaust, Least::Given(G::OwnExhaustGermany), &PRACTICE).or_made(Outlets::Sides),
 ];
-static GUIDANCE: [Outside; 1] = [row(C::IntakeSource, H::IntakeSource, Least::Given(G::IntakeClear), &EN_13779)];
+static GUIDANCE: [Outside; 2] = [SNOW, row(C::IntakeSource, H::IntakeSource, Least::Given(G::IntakeClear), &EN_13779)];
+
+const fn canada(own_exhaust: G, source: &'static Source) -> [Outside; 4] {
+    [
+        row(C::IntakeGround, H::IntakeGround, Least::Given(G::IntakeGroundCanada), source),
+        row(C::IntakeSource, H::IntakeSource, Least::Given(G::IntakeSourceCanada), source),
+        row(C::IntakeExhaust, H::IntakeExhaust, Least::Given(own_exhaust), source),
+        row(C::ExhaustGround, H::ExhaustGround, Least::Printed(100.0, Unit::Millimetre), source),
+    ]
+}
 
 /// Whether something is far enough away, or high enough above where that counts as well.
 ///

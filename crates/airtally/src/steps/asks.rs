@@ -37,12 +37,16 @@ impl Asks {
 /// The distances that the rule set judges, and the heights that may stand in for them.
 fn outside(choices: &Choices) -> Asks {
     let rules = outside_rules(choices.rules);
-    let fields = rules.iter().flat_map(|rule| [Some(rule.field), rule.above.map(|(field, _)| field)]);
-    let combined = rules.iter().any(|rule| rule.combined);
-    Asks {
-        choices: if combined { &[Choice::Outlets] } else { &[] },
-        fields: fields.flatten().map(Field::House).collect(),
+    let mut fields = Vec::new();
+    for rule in rules {
+        for field in [Some(rule.field), rule.above.map(|(field, _)| field)].into_iter().flatten().map(Field::House) {
+            if !fields.contains(&field) {
+                fields.push(field);
+            }
+        }
     }
+    let spared = rules.iter().any(|rule| rule.spared.is_some());
+    Asks { choices: if spared { &[Choice::Outlets] } else { &[] }, fields }
 }
 
 /// Length and number of the tubes as pulled.

@@ -4,7 +4,7 @@ use super::making::Making;
 use super::{Number, NumberName as N};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
-use crate::house::{Failing, Field, Fuel, HouseField as H, Joist, Outlets, RoomField};
+use crate::house::{Failing, Field, Fuel, HouseField as H, Joist, RoomField};
 use crate::id::{CheckRule as C, Home};
 use crate::issue::{Issue, Place, Trouble};
 use crate::on_site::{Least, Member, Outside, Verdict, far_enough, house_pressure, largest_hole, leak_at};
@@ -12,7 +12,7 @@ use crate::on_site::{outside_rules, tubes_in_bay};
 use crate::quantity::{Flow, Length, Measure, Pressure, Unit};
 use crate::rules::{Air, Level};
 use crate::runs::{Built, Run};
-use crate::source::{PRACTICE, Source};
+use crate::source::{PRACTICE, Source, YOURS};
 use crate::working::{Origin, Term};
 
 /// One check of a step.
@@ -147,7 +147,8 @@ pub(super) fn outside_checks(making: &mut Making) {
 
 fn outside_check(making: &mut Making, outside: &'static Outside) {
     let (least, source) = match outside.least {
-        Least::Given(id) => (making.given(N::Distance, id), making.parts.givens.get(id).source),
+        Least::Given(id) if making.parts.givens.get(id).source == &YOURS => (making.given(N::Distance, id), &YOURS),
+        Least::Given(id) => (making.given(N::Distance, id), outside.source),
         Least::Printed(value, unit) => {
             let origin = Origin::Printed(outside.source);
             (Number { name: N::Distance, value: Some(value), unit, origin }, outside.source)
@@ -162,7 +163,7 @@ fn outside_check(making: &mut Making, outside: &'static Outside) {
         .map(|(field, feet)| (making.parts.facts.found_length(field).unwrap_or(Length::ZERO), Length::from_ft(feet)));
     let needed = least.value.map_or(Length::ZERO, |value| length(Measure::new(value, least.unit)));
     let mut verdict = far_enough(length(distance), needed, above);
-    if verdict == Verdict::Fails && outside.combined && making.parts.facts.choices.outlets == Outlets::Combined {
+    if verdict == Verdict::Fails && outside.spared == Some(making.parts.facts.choices.outlets) {
         verdict = Verdict::Excepted;
     }
     let field = Field::House(outside.field);

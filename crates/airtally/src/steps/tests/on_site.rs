@@ -178,3 +178,31 @@ fn a_house_that_people_live_in_has_a_survey_of_its_own() {
         assert!(has(&old, rule) && !has(&house(), rule), "{}", rule.id());
     }
 }
+
+/// Rates, section 4: the exhaust over a window from 2024, the intake under the mechanical code.
+#[test]
+fn what_only_one_code_asks_for_is_asked_there_alone() {
+    let ft = |house: &House, field, text: &str| found(house, field, text, Unit::Foot);
+    let over = |rules, feet| ft(&ft(&under(rules, &house()), H::ExhaustOpening, "2"), H::ExhaustOver, feet);
+    let opening = |house: &House| verdict(house, C::ExhaustOpening);
+    assert_eq!(opening(&over(RuleSet::Irc2024, "1")), V::Excepted);
+    assert_eq!(opening(&over(RuleSet::Irc2024, "-1")), V::Fails);
+    assert_eq!(opening(&over(RuleSet::Irc2021, "1")), V::Fails);
+    let imc = ft(&under(RuleSet::Imc, &house()), H::IntakeBoundary, "9.9");
+    assert_eq!(verdict(&imc, C::IntakeBoundary), V::Fails);
+    assert_eq!(check(&under(RuleSet::Irc2024, &imc), C::IntakeBoundary), None);
+    let street = ft(&imc, H::IntakeStreet, "6");
+    assert_eq!(verdict(&street, C::IntakeStreet), V::Fails);
+    assert_eq!(verdict(&ft(&street, H::IntakeGround, "25"), C::IntakeStreet), V::Excepted);
+    let source = |rules| check(&under(rules, &street), C::IntakeSource).unwrap().source.document;
+    assert_eq!([RuleSet::Imc, RuleSet::Irc2018, RuleSet::Ashrae2016].map(source), ["IMC", "IRC", "ASHRAE 62.2"]);
+}
+
+#[test]
+fn two_sides_of_the_house_are_apart_where_the_rule_says_so() {
+    let near = |rules| found(&under(rules, &house()), H::IntakeExhaust, "1", Unit::Metre);
+    let sides = |rules| choose(&near(rules), |choices| choices.outlets = Outlets::Sides);
+    assert_eq!(verdict(&sides(RuleSet::Din2019), C::IntakeExhaust), V::Excepted);
+    assert_eq!(verdict(&near(RuleSet::Din2019), C::IntakeExhaust), V::Fails);
+    assert_eq!(verdict(&sides(RuleSet::Irc2024), C::IntakeExhaust), V::Fails);
+}
