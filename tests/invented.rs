@@ -2,7 +2,7 @@
 
 use airtally::edit::Edit;
 use airtally::given::GivenId;
-use airtally::house::{Building, Failing, Fuel, Joist, Outlets, Table, TubeSize, WetRooms};
+use airtally::house::{Building, Failing, Fuel, Joist, Outlets, Stud, Table, TubeSize, WetRooms};
 use airtally::house::{Choices, Credit, Display, Field, House, HouseField, KitchenDraw, Print, RoomField, RoomKind};
 use airtally::rules::RuleSet;
 
@@ -105,6 +105,7 @@ fn choices(rules: RuleSet, dice: &mut Dice) -> Choices {
         tube: dice.pick(&TubeSize::ALL),
         building: dice.pick(&Building::ALL),
         joist: dice.perhaps(&Joist::ALL),
+        stud: dice.perhaps(&Stud::ALL),
         fuel: dice.perhaps(&Fuel::ALL),
         outlets: dice.pick(&Outlets::ALL),
         failing: dice.pick(&Failing::ALL),
@@ -125,6 +126,11 @@ fn house_text(field: HouseField, dice: &mut Dice) -> Option<String> {
         HouseField::EnvelopeHeight => tenths(dice, 80, 300) + " ft",
         HouseField::WeatherFactor => format!("0.{}", 30 + dice.below(69)),
         HouseField::RunTime => return (dice.below(3) == 0).then(|| (25 + dice.below(76)).to_string()),
+        HouseField::JoistNotch | HouseField::JoistNotchLength | HouseField::StudNotch => {
+            format!("{} mm", dice.below(90))
+        }
+        HouseField::JoistNotchAt => tenths(dice, 0, 40) + " m",
+        HouseField::StudDepth => format!("{} in", 2 + dice.below(6)),
         HouseField::JoistDepth | HouseField::JoistClear => format!("{} mm", 100 + dice.below(400)),
         HouseField::LeakPressure => format!("{} Pa", 20 + dice.below(180)),
         HouseField::LeakSupply | HouseField::LeakExtract => tenths(dice, 0, 300) + " m3/h",

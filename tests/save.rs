@@ -20,7 +20,7 @@ const SMALLEST: &str = concat!(
 );
 
 /// Ids of choices in version 1.
-const CHOICES: [(&str, &[&str]); 13] = [
+const CHOICES: [(&str, &[&str]); 14] = [
     (
         r#""rules":"adf-2021""#,
         &[
@@ -53,6 +53,7 @@ const CHOICES: [(&str, &[&str]); 13] = [
     (r#""kitchen":"""#, &["system", "hood"]),
     (r#""table":"""#, &["table", "equation"]),
     (r#""joist":"""#, &["solid", "engineered", "truss", "steel", "concrete"]),
+    (r#""stud":"""#, &["bearing", "doubled", "partition"]),
     (r#""fuel":"""#, &["nothing", "sealed", "gas", "solid"]),
     // Those below have a default, which is not written.
     (r#""building":"""#, &["old"]),

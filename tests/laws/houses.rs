@@ -1,7 +1,7 @@
 //! Random houses: any rooms, areas, people, rule sets, units and choices, typed as people type.
 
 use airtally::edit::Edit;
-use airtally::house::{Building, Failing, Fuel, Joist, Outlets};
+use airtally::house::{Building, Failing, Fuel, Joist, Outlets, Stud};
 use airtally::house::{Choices, Credit, Display, Field, House, HouseField, KitchenDraw, Print, RoomField, RoomKind};
 use airtally::house::{Table, TubeSize, WetRooms};
 use airtally::quantity::Unit;
@@ -100,12 +100,18 @@ pub fn choices() -> impl Strategy<Value = Choices> {
     let on_site = (
         select(&Building::ALL[..]),
         prop::option::of(select(&Joist::ALL[..])),
+        prop::option::of(select(&Stud::ALL[..])),
         prop::option::of(select(&Fuel::ALL[..])),
         select(&Outlets::ALL[..]),
         select(&Failing::ALL[..]),
     );
     (of_rule, on_site, select(&Display::ALL[..]), select(&TubeSize::ALL[..])).prop_map(
-        |((rules, wet, kitchen, table, credit, print), (building, joist, fuel, outlets, failing), display, tube)| {
+        |(
+            (rules, wet, kitchen, table, credit, print),
+            (building, joist, stud, fuel, outlets, failing),
+            display,
+            tube,
+        )| {
             Choices {
                 rules,
                 display,
@@ -117,6 +123,7 @@ pub fn choices() -> impl Strategy<Value = Choices> {
                 tube,
                 building,
                 joist,
+                stud,
                 fuel,
                 outlets,
                 failing,

@@ -4,7 +4,7 @@ use super::build::by_id;
 use super::read::Found;
 use airtally::given::Givens;
 use airtally::id::CheckRule;
-use airtally::on_site::{self, Least, Member};
+use airtally::on_site::{self, AMERICAN_NOTCH, BRITISH_NOTCH, Least, Member};
 use airtally::quantity::{Area, Concentration, Duration, Flow, Kind, Length, Measure, Pressure, Unit, Volume, parse};
 use airtally::rules::{RuleSet, balance::Balance};
 use airtally::{co2, transfer};
@@ -22,6 +22,8 @@ pub enum Call {
     Co2After { time: String, generation: String, fresh: String, volume: String, outdoor: String },
     /// A member of the frame by its depth: reads as `hole`, `notch`, and as `edge`.
     Wood { member: String, depth: String },
+    /// A notch in a joist, under the American or the British rule: reads as `notch`.
+    Notch { rule: String, depth: String, span: String, at: String },
     /// Reads as `pressure`.
     HousePressure { net: String, at_50: String },
     /// Reads as `tubes`.
@@ -56,6 +58,10 @@ impl Call {
                 after.map_or(Found::Nothing, |co2| Found::Number(co2.into()))
             }
             (Self::Wood { member, depth }, what) => Found::Number(of_wood(member, as_length(depth), what).into()),
+            (Self::Notch { rule, depth, span, at }, "notch") => {
+                let rule = if rule == "british" { &BRITISH_NOTCH } else { &AMERICAN_NOTCH };
+                Found::Number((as_length(depth) * rule.share_at(as_length(at), as_length(span))).into())
+            }
             (Self::HousePressure { net, at_50 }, "pressure") => {
                 let pressure = on_site::house_pressure(as_flow(net), as_flow(at_50));
                 pressure.map_or(Found::Nothing, |pressure| Found::Number(pressure.into()))

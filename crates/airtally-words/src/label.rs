@@ -7,7 +7,7 @@ mod field;
 mod tests;
 
 pub use choice::{building, credit, display, failing, fuel, joist, kitchen_draw, outlets, print, rule_default, rules};
-pub use choice::{not_known, table, tube, wet_rooms};
+pub use choice::{not_known, stud, table, tube, wet_rooms};
 pub use field::{Label, field, house_field, room_field};
 
 use airtally::co2::Verdict;

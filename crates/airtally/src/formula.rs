@@ -133,6 +133,8 @@ pub enum Formula {
     HousePressure,
     /// Largest hole = min(share × depth, depth − 2 × edge).
     HoleLimit,
+    /// Largest notch = share × depth.
+    NotchLimit,
     /// Leak at 30 Pa = q·(30/p)^0.65.
     LeakAt,
     /// Largest leak in the test = share × design flow × (p/30)^0.65.

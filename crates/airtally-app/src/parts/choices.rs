@@ -4,7 +4,9 @@ use crate::context::{Hands, Page};
 use crate::ui::select::select;
 use airtally::edit::Edit;
 use airtally::house::WetRooms;
-use airtally::house::{Building, Choice, Choices, Credit, Failing, Fuel, Joist, KitchenDraw, Outlets, Print, Table};
+use airtally::house::{
+    Building, Choice, Choices, Credit, Failing, Fuel, Joist, KitchenDraw, Outlets, Print, Stud, Table,
+};
 use airtally_words::{label, page as say};
 use yew::prelude::*;
 
@@ -51,6 +53,7 @@ impl Listed {
                 ("kitchen", say::KITCHEN, "", perhaps(rule, &KitchenDraw::ALL, label::kitchen_draw, taken.kitchen))
             }
             Choice::Joist => ("joist", say::JOIST, "", perhaps(known, &Joist::ALL, label::joist, taken.joist)),
+            Choice::Stud => ("stud", say::STUD, "", perhaps(known, &Stud::ALL, label::stud, taken.stud)),
             Choice::Fuel => ("fuel", say::FUEL, "", perhaps(known, &Fuel::ALL, label::fuel, taken.fuel)),
         };
         Self { id, label, hint, names, taken }
@@ -87,6 +90,7 @@ fn choose(choices: &mut Choices, choice: Choice, at: usize) {
         Choice::Wet => choices.wet = WetRooms::ALL.get(before).copied(),
         Choice::Kitchen => choices.kitchen = KitchenDraw::ALL.get(before).copied(),
         Choice::Joist => choices.joist = Joist::ALL.get(before).copied(),
+        Choice::Stud => choices.stud = Stud::ALL.get(before).copied(),
         Choice::Fuel => choices.fuel = Fuel::ALL.get(before).copied(),
     }
 }

@@ -4,7 +4,7 @@ use airtally::co2;
 use airtally::facts::Facts;
 use airtally::formula::Formula as F;
 use airtally::given::Givens;
-use airtally::house::{Choices, Credit, Fuel, House, HouseField, KitchenDraw, Print, Table, WetRooms};
+use airtally::house::{Choices, Credit, Fuel, House, HouseField, KitchenDraw, Print, Stud, Table, WetRooms};
 use airtally::pocket::{self, Ask, Scratch, Slot};
 use airtally::quantity::{Length, Unit};
 use airtally::rules::{Demand, RuleSet};
@@ -15,7 +15,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-pub(crate) const ALL: [F; 75] = [
+pub(crate) const ALL: [F; 76] = [
     F::FloorArea,
     F::AshraeTotal,
     F::AshraeTable,
@@ -81,6 +81,7 @@ pub(crate) const ALL: [F; 75] = [
     F::NetDraw,
     F::HousePressure,
     F::HoleLimit,
+    F::NotchLimit,
     F::LeakAt,
     F::LeakInTest,
     F::CrossingDepth,
@@ -151,11 +152,13 @@ fn houses() -> Vec<House> {
 }
 
 fn with(house: &House, choices: Choices) -> House {
-    let choices = Choices { fuel: Some(Fuel::Solid), ..choices };
+    let choices = Choices { fuel: Some(Fuel::Solid), stud: Some(Stud::Bearing), ..choices };
     let mut house = House { choices, ..house.clone() };
     let found = [("250", HouseField::JoistDepth), ("50", HouseField::LeakPressure), ("9", HouseField::LeakSupply)];
     let texts = [("5", HouseField::EnvelopeHeight), ("0.6", HouseField::WeatherFactor), ("9", HouseField::People)];
-    for (text, field) in [("50", HouseField::RunTime)].into_iter().chain(texts).chain(found) {
+    let cut = [("20", HouseField::JoistNotch), ("1", HouseField::JoistNotchAt), ("4", HouseField::JoistSpan)];
+    let timber = [("140", HouseField::StudDepth), ("20", HouseField::StudNotch), ("50", HouseField::RunTime)];
+    for (text, field) in cut.into_iter().chain(timber).chain(texts).chain(found) {
         house.entries.push((field, airtally::entry::Entry::new(text, field.limit().unit)));
     }
     house

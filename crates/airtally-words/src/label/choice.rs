@@ -1,7 +1,9 @@
 //! What can be chosen.
 
 use airtally::house::WetRooms;
-use airtally::house::{Building, Credit, Display, Failing, Fuel, Joist, KitchenDraw, Outlets, Print, Table, TubeSize};
+use airtally::house::{
+    Building, Credit, Display, Failing, Fuel, Joist, KitchenDraw, Outlets, Print, Stud, Table, TubeSize,
+};
 use airtally::rules::RuleSet;
 
 /// A rule set with its country.
@@ -105,6 +107,15 @@ pub const fn joist(joist: Joist) -> &'static str {
         Joist::Truss => "Trusses",
         Joist::Steel => "Steel",
         Joist::Concrete => "Concrete, no joists",
+    }
+}
+
+/// What the studs are.
+pub const fn stud(stud: Stud) -> &'static str {
+    match stud {
+        Stud::Bearing => "Bearing, or in an outside wall",
+        Stud::Doubled => "The same, doubled: two in a row at most",
+        Stud::Partition => "Bearing nothing",
     }
 }
 

@@ -51,6 +51,11 @@ const fn found(field: HouseField) -> Label {
         HouseField::JoistDepth => label("Depth of the joists", "As it is, not as it is sold: a 2×10 is 9.25 in"),
         HouseField::JoistSpan => label("Free span of the joists", "From bearing to bearing"),
         HouseField::JoistClear => label("Clear between two joists", "From side to side"),
+        HouseField::JoistNotch => label("Depth of a notch in a joist", "Empty: none"),
+        HouseField::JoistNotchAt => label("Notch from the nearest bearing", "0 at the end of the joist"),
+        HouseField::JoistNotchLength => label("Length of the notch", "Along the joist"),
+        HouseField::StudDepth => label("Depth of the studs", "As it is: a 2×6 is 5.5 in; empty: no tube crosses one"),
+        HouseField::StudNotch => label("Depth of a notch in a stud", "Empty: none"),
         HouseField::OtherFans => label("Other fans together", "Cooker hood, dryer, old fans, all running at once"),
         HouseField::IntakeGround => label("Intake above ground", "To its lower edge; above the usual snow"),
         HouseField::IntakeSource => {

@@ -82,6 +82,8 @@ pub const FUEL: &str = "What burns fuel in the house";
 /// A choice.
 pub const JOIST: &str = "The joists";
 /// A choice.
+pub const STUD: &str = "The studs that tubes cross";
+/// A choice.
 pub const OUTLETS: &str = "Outside terminals";
 /// A choice.
 pub const FAILING: &str = "When one fan of the unit stops";

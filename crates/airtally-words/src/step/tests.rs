@@ -2,7 +2,7 @@ use super::*;
 use crate::book::book;
 use crate::{demo, prose};
 use airtally::edit::Edit;
-use airtally::house::{Building, Choices, Display, Failing, Field, Fuel, House, HouseField, Joist, RoomKind};
+use airtally::house::{Building, Choices, Display, Failing, Field, Fuel, House, HouseField, Joist, RoomKind, Stud};
 use airtally::id::CheckRule;
 use airtally::quantity::Unit;
 use airtally::report::Report;
@@ -159,14 +159,16 @@ fn on_site(
     (depth, distance, leak): (&str, &str, &str),
 ) -> House {
     let house = demo::larkfield();
-    let choices = Choices { rules, fuel, joist, failing: Failing::NotKnown, ..house.choices };
+    let stud = fuel.map(|_| Stud::Bearing);
+    let choices = Choices { rules, fuel, joist, stud, failing: Failing::NotKnown, ..house.choices };
     let mut house = Edit::Choose(choices).apply(&house);
     for field in HouseField::ALL {
         if depth.is_empty() || !house.text(Field::House(field)).is_empty() {
             continue;
         }
         let text = match field {
-            HouseField::JoistDepth | HouseField::JoistClear => depth,
+            HouseField::JoistDepth | HouseField::JoistClear | HouseField::StudDepth => depth,
+            HouseField::JoistNotch | HouseField::JoistNotchLength | HouseField::StudNotch => "20",
             HouseField::LeakPressure => "50",
             HouseField::LeakSupply | HouseField::LeakExtract => leak,
             HouseField::OtherFans => "200",

@@ -1,6 +1,6 @@
 //! What is chosen rather than typed.
 
-use super::{Building, Failing, Fuel, Joist, Outlets};
+use super::{Building, Failing, Fuel, Joist, Outlets, Stud};
 use crate::id::RuleSet;
 use crate::quantity::Unit;
 
@@ -27,6 +27,8 @@ pub struct Choices {
     pub building: Building,
     /// What the joists are, once somebody has looked.
     pub joist: Option<Joist>,
+    /// What the studs are, where tubes cross any.
+    pub stud: Option<Stud>,
     /// What burns fuel, once somebody has asked.
     pub fuel: Option<Fuel>,
     /// One outside terminal or two.
@@ -52,6 +54,8 @@ pub enum Choice {
     Building,
     /// What the joists are.
     Joist,
+    /// What the studs are.
+    Stud,
     /// What burns fuel.
     Fuel,
     /// One outside terminal or two.

@@ -8,7 +8,7 @@ mod room;
 pub use crate::id::{Field, HouseField, RoomField, RoomId};
 pub use choice::{Choice, Choices, Credit, Display, KitchenDraw, Print, Table, TubeSize, WetRooms};
 pub use field::NAME_FITS;
-pub use on_site::{Building, Failing, Fuel, Joist, Outlets};
+pub use on_site::{Building, Failing, Fuel, Joist, Outlets, Stud};
 pub use room::{Role, Room, RoomKind};
 
 use crate::entry::Entry;

@@ -31,6 +31,31 @@ impl Joist {
     }
 }
 
+/// What the studs are.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Stud {
+    /// In an outside wall, or one that bears load.
+    Bearing,
+    /// The same doubled, no more than two of them beside each other.
+    Doubled,
+    /// In a wall that bears nothing.
+    Partition,
+}
+
+impl Stud {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::Bearing, Self::Doubled, Self::Partition];
+
+    /// A stable id for files.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::Bearing => "bearing",
+            Self::Doubled => "doubled",
+            Self::Partition => "partition",
+        }
+    }
+}
+
 /// What burns fuel inside the air barrier.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Fuel {

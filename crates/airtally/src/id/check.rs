@@ -9,6 +9,14 @@ pub enum CheckRule {
     JoistHole,
     /// How many tubes lie between two joists.
     JoistBay,
+    /// Whether a joist bears the depth of a notch where it is.
+    JoistNotch,
+    /// Whether a joist bears the length of a notch.
+    JoistNotchLength,
+    /// Whether a stud bears the hole of a tube.
+    StudHole,
+    /// Whether a stud bears a notch.
+    StudNotch,
     /// Height of the intake.
     IntakeGround,
     /// Distance of the intake from what fouls the air.
@@ -37,10 +45,14 @@ pub enum CheckRule {
 
 impl CheckRule {
     /// All of them, in working order.
-    pub const ALL: [Self; 15] = [
+    pub const ALL: [Self; 19] = [
         Self::HousePressure,
         Self::JoistHole,
         Self::JoistBay,
+        Self::JoistNotch,
+        Self::JoistNotchLength,
+        Self::StudHole,
+        Self::StudNotch,
         Self::IntakeGround,
         Self::IntakeSource,
         Self::IntakeExhaust,
@@ -61,6 +73,10 @@ impl CheckRule {
             Self::HousePressure => "house-pressure",
             Self::JoistHole => "joist-hole",
             Self::JoistBay => "joist-bay",
+            Self::JoistNotch => "joist-notch",
+            Self::JoistNotchLength => "joist-notch-length",
+            Self::StudHole => "stud-hole",
+            Self::StudNotch => "stud-notch",
             Self::IntakeGround => "intake-ground",
             Self::IntakeSource => "intake-source",
             Self::IntakeExhaust => "intake-exhaust",

@@ -40,6 +40,16 @@ pub enum HouseField {
     JoistSpan,
     /// Clear distance between two joists.
     JoistClear,
+    /// Depth of a notch in a joist.
+    JoistNotch,
+    /// Distance of the notch from the nearest bearing.
+    JoistNotchAt,
+    /// Length of the notch along the joist.
+    JoistNotchLength,
+    /// Depth of the studs that tubes must cross.
+    StudDepth,
+    /// Depth of a notch in a stud.
+    StudNotch,
     /// What cooker hood, dryer and other fans draw together.
     OtherFans,
     /// Height of the intake above the ground or the usual snow.
@@ -103,7 +113,7 @@ pub enum RoomField {
 
 impl HouseField {
     /// All of them, in reading order.
-    pub const ALL: [HouseField; 26] = [
+    pub const ALL: [HouseField; 31] = [
         Self::FloorArea,
         Self::Ceiling,
         Self::People,
@@ -114,6 +124,11 @@ impl HouseField {
         Self::JoistDepth,
         Self::JoistSpan,
         Self::JoistClear,
+        Self::JoistNotch,
+        Self::JoistNotchAt,
+        Self::JoistNotchLength,
+        Self::StudDepth,
+        Self::StudNotch,
         Self::OtherFans,
         Self::IntakeGround,
         Self::IntakeSource,
@@ -148,6 +163,11 @@ impl HouseField {
             Self::JoistDepth => "joist-depth",
             Self::JoistSpan => "joist-span",
             Self::JoistClear => "joist-clear",
+            Self::JoistNotch => "joist-notch",
+            Self::JoistNotchAt => "joist-notch-at",
+            Self::JoistNotchLength => "joist-notch-length",
+            Self::StudDepth => "stud-depth",
+            Self::StudNotch => "stud-notch",
             Self::OtherFans => "other-fans",
             Self::IntakeGround => "intake-ground",
             Self::IntakeSource => "intake-source",

@@ -1,6 +1,6 @@
 //! Where the outside terminals may be.
 
-use super::Verdict;
+use super::{Verdict, at_least};
 use crate::house::Outlets;
 use crate::id::{CheckRule as C, GivenId as G, HouseField as H, RuleSet};
 use crate::quantity::{Length, Unit};
@@ -202,10 +202,3 @@ pub fn far_enough(distance: Length, least: Length, above: Option<(Length, Length
         _ => Verdict::Fails,
     }
 }
-
-/// Within a hundredth of a millimetre: a typed 10 ft is 10 ft, in whatever unit it was typed.
-fn at_least(length: Length, least: Length) -> bool {
-    length.as_mm() >= least.as_mm() - AGREES_MM
-}
-
-const AGREES_MM: f64 = 0.01;

@@ -1,5 +1,7 @@
 //! Holes and notches in timber.
 
+use super::at_least;
+use crate::house::Stud;
 use crate::quantity::Length;
 use crate::source::Source;
 
@@ -19,6 +21,15 @@ pub enum Member {
 impl Member {
     /// All of them.
     pub const ALL: [Self; 4] = [Self::Joist, Self::BearingStud, Self::DoubledStud, Self::PartitionStud];
+
+    /// A stud of this kind.
+    pub const fn of(stud: Stud) -> Self {
+        match stud {
+            Stud::Bearing => Self::BearingStud,
+            Stud::Doubled => Self::DoubledStud,
+            Stud::Partition => Self::PartitionStud,
+        }
+    }
 
     /// Who says so.
     pub const fn source(self) -> &'static Source {
@@ -91,6 +102,70 @@ pub fn largest_hole(depth: Length, share: f64, edge: Length) -> Length {
     let hole = if between < shared { between } else { shared };
     if hole > Length::ZERO { hole } else { Length::ZERO }
 }
+
+/// Where a joist may be notched, and how deep.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct NotchRule {
+    /// Share of the depth at the very end of the joist.
+    pub end: f64,
+    /// Share of the depth in the zone.
+    pub share: f64,
+    /// The zone, as shares of the span from the nearest bearing.
+    pub zone: [f64; 2],
+    /// Share of the depth that a notch may be long, where the rule has one.
+    pub long: Option<f64>,
+    /// Who says so.
+    pub source: &'static Source,
+}
+
+/// A sixth of the depth outside the middle third of the span, a quarter at the ends, a third long.
+pub static AMERICAN_NOTCH: NotchRule = NotchRule {
+    end: 0.25,
+    share: 1.0 / 6.0,
+    zone: [0.0, 1.0 / 3.0],
+    long: Some(1.0 / 3.0),
+    source: &Source::published("IRC", "2015–2024", "R502.8.1"),
+};
+
+/// An eighth of the depth between 0.07 and a quarter of the span.
+pub static BRITISH_NOTCH: NotchRule = NotchRule {
+    end: 0.0,
+    share: 0.125,
+    zone: [0.07, 0.25],
+    long: None,
+    source: &Source::memory("British timber practice", "", "notch ≤ 0.125 d in 0.07 to 0.25 of the span"),
+};
+
+impl NotchRule {
+    /// The share of the depth that may be notched at a distance from a bearing; nothing outside the zone.
+    ///
+    /// * Equation: `s` of the zone for `x/L` within it, with `x` from the nearer bearing; `s` of the end for `x = 0`
+    /// * Units: both alike
+    /// * Valid range: solid timber; a distance outside the span is nowhere
+    /// * Source: IRC R502.8.1, and British timber practice
+    ///
+    /// ```
+    /// use airtally::{on_site::AMERICAN_NOTCH, quantity::Length};
+    /// let at = |ft| AMERICAN_NOTCH.share_at(Length::from_ft(ft), Length::from_ft(12.0));
+    /// assert_eq!([at(0.0), at(3.0), at(6.0), at(9.0)], [0.25, 1.0 / 6.0, 0.0, 1.0 / 6.0]);
+    /// ```
+    pub fn share_at(&self, at: Length, span: Length) -> f64 {
+        let nearer = if at > span - at { span - at } else { at };
+        if nearer < Length::ZERO {
+            return 0.0;
+        }
+        if nearer == Length::ZERO {
+            return self.end;
+        }
+        let [from, to] = self.zone.map(|share| span * share);
+        if at_least(nearer, from) && at_least(to, nearer) { self.share } else { 0.0 }
+    }
+}
+
+/// Where British practice has holes, as shares of the span from a bearing.
+pub const BRITISH_HOLES: [f64; 2] = [0.25, 0.4];
+/// Who says so.
+pub static BRITISH_ZONE: Source = Source::memory("British timber practice", "", "holes in 0.25 to 0.4 of the span");
 
 /// Tubes that lie side by side between two joists.
 ///

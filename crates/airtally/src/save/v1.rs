@@ -6,7 +6,7 @@ use super::fields::{Fields, Refusal};
 use super::tree::Tree;
 use crate::entry::Entry;
 use crate::house::{Building, Choices, Credit, Display, Failing, Fuel, House, Joist, KitchenDraw, Outlets, Print};
-use crate::house::{Room, RoomKind, Table, TubeSize, WetRooms};
+use crate::house::{Room, RoomKind, Stud, Table, TubeSize, WetRooms};
 use crate::id::{Air, GivenId, HouseField, RoomField, RoomId, RuleSet, StepKey, StepRule};
 use crate::quantity::Unit;
 
@@ -37,6 +37,7 @@ fn write_choices(choices: &Choices) -> Tree {
         ("tube", choices.tube.id().into()),
         ("building", unless_default(choices.building, Building::id)),
         ("joist", optional(choices.joist.map(Joist::id))),
+        ("stud", optional(choices.stud.map(Stud::id))),
         ("fuel", optional(choices.fuel.map(Fuel::id))),
         ("outlets", unless_default(choices.outlets, Outlets::id)),
         ("failing", unless_default(choices.failing, Failing::id)),
@@ -133,6 +134,7 @@ fn open_choices(tree: Tree) -> Opened<Choices> {
         tube: known(&mut fields, "tube", TubeSize::ALL, TubeSize::id),
         building: known_or_none(&mut fields, "building", Building::ALL, Building::id).unwrap_or_default(),
         joist: known_or_none(&mut fields, "joist", Joist::ALL, Joist::id),
+        stud: known_or_none(&mut fields, "stud", Stud::ALL, Stud::id),
         fuel: known_or_none(&mut fields, "fuel", Fuel::ALL, Fuel::id),
         outlets: known_or_none(&mut fields, "outlets", Outlets::ALL, Outlets::id).unwrap_or_default(),
         failing: known_or_none(&mut fields, "failing", Failing::ALL, Failing::id).unwrap_or_default(),

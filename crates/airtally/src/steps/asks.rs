@@ -1,6 +1,6 @@
 //! What a step asks its person to type or choose, where the answer is found on site.
 
-use super::{StepKey, StepRule as R};
+use super::{Home, StepKey, StepRule as R};
 use crate::house::{Choice, Choices, Field, Fuel, HouseField as H, RoomField};
 use crate::on_site::outside_rules;
 use crate::rules::Air;
@@ -23,9 +23,13 @@ impl Asks {
                 Self { choices: &[Choice::Fuel, Choice::Failing], fields: house(&[H::OtherFans, H::Ach50]) }
             }
             R::AskOpenFlues => Self { choices: &[Choice::Fuel], fields: Vec::new() },
-            R::CheckStructure => {
-                Self { choices: &[Choice::Joist], fields: house(&[H::JoistDepth, H::JoistSpan, H::JoistClear]) }
-            }
+            R::CheckStructure => match Home::of(choices.rules) {
+                Home::UnitedStates => {
+                    let more = [H::JoistNotchLength, H::StudDepth, H::StudNotch];
+                    Self { choices: &[Choice::Joist, Choice::Stud], fields: house(&[&JOISTS[..], &more].concat()) }
+                }
+                _ => Self { choices: &[Choice::Joist], fields: house(&JOISTS) },
+            },
             R::PlaceIntake => outside(choices),
             R::PullTubes => Self { choices: &[], fields: built(key) },
             R::LeakTest => Self { choices: &[], fields: house(&[H::LeakPressure, H::LeakSupply, H::LeakExtract]) },
@@ -33,6 +37,9 @@ impl Asks {
         }
     }
 }
+
+/// What is asked of joists everywhere.
+const JOISTS: [H; 5] = [H::JoistDepth, H::JoistSpan, H::JoistClear, H::JoistNotch, H::JoistNotchAt];
 
 /// The distances that the rule set judges, and the heights that may stand in for them.
 fn outside(choices: &Choices) -> Asks {

@@ -4,11 +4,10 @@ use super::making::Making;
 use super::{Number, NumberName as N};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
-use crate::house::{Failing, Field, Fuel, HouseField as H, Joist, RoomField};
+use crate::house::{Failing, Field, Fuel, HouseField as H, RoomField};
 use crate::id::{CheckRule as C, Home};
 use crate::issue::{Issue, Place, Trouble};
-use crate::on_site::{Least, Member, Outside, Verdict, far_enough, house_pressure, largest_hole, leak_at};
-use crate::on_site::{outside_rules, tubes_in_bay};
+use crate::on_site::{Least, Outside, Verdict, far_enough, house_pressure, leak_at, outside_rules};
 use crate::quantity::{Flow, Length, Measure, Pressure, Unit};
 use crate::rules::{Air, Level};
 use crate::runs::{Built, Run};
@@ -81,62 +80,9 @@ fn worst_pressure(making: &mut Making, failing: Failing) -> Option<Number> {
     Some(making.line((N::Pressure, Formula::HousePressure), value, &PRACTICE, &terms))
 }
 
-/// Whether the joists bear the hole of a tube, and how many tubes lie between two.
-pub(super) fn joist_checks(making: &mut Making, hole: Number) {
-    let facts = making.parts.facts;
-    let share = if making.home == Home::UnitedStates { G::HoleThird } else { G::HoleQuarter };
-    let source = making.parts.givens.get(share).source;
-    match facts.choices.joist {
-        Some(Joist::Engineered | Joist::Truss | Joist::Steel) => {
-            making.check(C::JoistHole, Verdict::Designer, source, [hole]);
-        }
-        Some(Joist::Concrete) => {}
-        None | Some(Joist::Solid) => match facts.found_length(H::JoistDepth) {
-            Some(depth) => joist_hole(making, hole, depth, share),
-            None => making.check(C::JoistHole, Verdict::Unknown, source, [hole]),
-        },
-    }
-    if let Some(clear) = facts.found_length(H::JoistClear) {
-        let (outside, _) = making.outside();
-        let tubes = tubes_in_bay(clear, outside);
-        let numbers = [making.count(N::Tubes, tubes as usize)];
-        making.judge(Field::House(H::JoistClear), (C::JoistBay, holds(tubes > 0)), &PRACTICE, numbers);
-    }
-}
-
-fn joist_hole(making: &mut Making, hole: Number, depth: Length, share: G) {
-    let source = making.parts.givens.get(share).source;
-    let (edge, edge_source) = match making.home {
-        Home::UnitedStates => (Member::Joist.edge(), Member::Joist.source()),
-        _ => (Length::ZERO, source),
-    };
-    let most = largest_hole(depth, making.parts.givens.value(share), edge);
-    let terms = [
-        making.parts.givens.term("s", share),
-        Term::new("d", depth.as_mm(), Unit::Millimetre, Origin::Typed(Field::House(H::JoistDepth))),
-        Term::new("e", edge.as_mm(), Unit::Millimetre, Origin::Printed(edge_source)),
-    ];
-    let most = making.line((N::Diameter, Formula::HoleLimit), (most.as_mm(), Unit::Millimetre), source, &terms);
-    let mut numbers = vec![hole, most];
-    if let Some(span) = making.parts.facts.found(H::JoistSpan).filter(|_| making.home != Home::UnitedStates) {
-        numbers.extend(ZONE.map(|share| Number {
-            name: N::Distance,
-            value: Some(span.value() * share),
-            unit: span.unit(),
-            origin: Origin::Printed(&BRITISH_ZONE),
-        }));
-    }
-    let verdict = holds(hole.value <= most.value);
-    making.judge(Field::House(H::JoistDepth), (C::JoistHole, verdict), source, numbers);
-}
-
-const fn holds(holds: bool) -> Verdict {
+pub(super) const fn holds(holds: bool) -> Verdict {
     if holds { Verdict::Holds } else { Verdict::Fails }
 }
-
-/// Where holes may be, as shares of the span from a bearing.
-const ZONE: [f64; 2] = [0.25, 0.4];
-static BRITISH_ZONE: Source = Source::memory("British timber practice", "", "holes in 0.25 to 0.4 of the span");
 
 /// The distances outside, as the rule set asks for them.
 pub(super) fn outside_checks(making: &mut Making) {
@@ -154,22 +100,17 @@ fn outside_check(making: &mut Making, outside: &'static Outside) {
             (Number { name: N::Distance, value: Some(value), unit, origin }, outside.source)
         }
     };
-    let Some(distance) = making.parts.facts.found(outside.field) else {
+    let length = |field| making.parts.facts.found_length(field).unwrap_or(Length::ZERO);
+    let Some(distance) = making.typed(N::Distance, outside.field) else {
         return making.check(outside.check, Verdict::Unknown, source, [least]);
     };
-    let length = |measure: Measure| Length::of(measure).unwrap_or(Length::ZERO);
-    let above = outside
-        .above
-        .map(|(field, feet)| (making.parts.facts.found_length(field).unwrap_or(Length::ZERO), Length::from_ft(feet)));
-    let needed = least.value.map_or(Length::ZERO, |value| length(Measure::new(value, least.unit)));
-    let mut verdict = far_enough(length(distance), needed, above);
+    let above = outside.above.map(|(field, feet)| (length(field), Length::from_ft(feet)));
+    let needed = least.value.and_then(|value| Length::of(Measure::new(value, least.unit))).unwrap_or(Length::ZERO);
+    let mut verdict = far_enough(length(outside.field), needed, above);
     if verdict == Verdict::Fails && outside.spared == Some(making.parts.facts.choices.outlets) {
         verdict = Verdict::Excepted;
     }
-    let field = Field::House(outside.field);
-    let (value, unit) = (Some(distance.value()), distance.unit());
-    let distance = Number { name: N::Distance, value, unit, origin: Origin::Typed(field) };
-    making.judge(field, (outside.check, verdict), source, [distance, least]);
+    making.judge(Field::House(outside.field), (outside.check, verdict), source, [distance, least]);
 }
 
 /// The record of the leak test, side by side. It passes when both sides do.

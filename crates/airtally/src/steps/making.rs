@@ -3,7 +3,7 @@
 use super::{Check, Number, NumberName, Parts, Status, Step, StepKey, StepRule};
 use crate::formula::Formula;
 use crate::given::GivenId;
-use crate::house::Field;
+use crate::house::{Field, HouseField};
 use crate::id::Home;
 use crate::id::{CheckRule, RoomId};
 use crate::issue::{Issue, Place, Trouble};
@@ -84,6 +84,13 @@ impl<'a> Making<'a> {
     pub(super) fn given(&self, name: NumberName, id: GivenId) -> Number {
         let unit = id.given().unit;
         Number { name, value: Some(self.parts.givens.value(id)), unit, origin: Origin::Given(id) }
+    }
+
+    /// What was typed into a field of the house, in its own unit.
+    pub(super) fn typed(&self, name: NumberName, field: HouseField) -> Option<Number> {
+        let found = self.parts.facts.found(field)?;
+        let origin = Origin::Typed(Field::House(field));
+        Some(Number { name, value: Some(found.value()), unit: found.unit(), origin })
     }
 
     /// Counted in the house.

@@ -12,6 +12,7 @@ mod lists;
 mod locks;
 mod making;
 mod rough;
+mod structure;
 mod sums;
 mod survey;
 #[cfg(test)]

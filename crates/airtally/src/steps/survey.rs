@@ -1,7 +1,7 @@
 //! Before you start, and setting out.
 
 use super::making::Making;
-use super::{Number, NumberName as N, StepKey, StepRule as R, checks, joist_depth};
+use super::{Number, NumberName as N, StepKey, StepRule as R, checks, joist_depth, structure};
 use super::{grille_area, unit_maximum};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
@@ -108,7 +108,9 @@ fn check_structure(making: &mut Making) {
     let crossing =
         making.line((N::Crossing, Formula::CrossingDepth), (crossing, Unit::Millimetre), &ARITHMETIC, &terms);
     making.step_by(R::CheckStructure, share, [hole, depth, crossing]);
-    checks::joist_checks(making, hole);
+    structure::joist_checks(making, hole);
+    structure::notch_checks(making);
+    structure::stud_checks(making, hole);
 }
 
 /// D = OD + c.

@@ -1,7 +1,7 @@
 //! What was found on site, with its verdict.
 
 use super::*;
-use crate::house::{Building, Failing, Fuel, HouseField as H, Joist, Outlets, TubeSize};
+use crate::house::{Building, Failing, Fuel, HouseField as H, Joist, Outlets, Stud, TubeSize};
 use crate::id::CheckRule as C;
 use crate::issue::Trouble;
 use crate::on_site::Verdict as V;
@@ -205,4 +205,54 @@ fn two_sides_of_the_house_are_apart_where_the_rule_says_so() {
     assert_eq!(verdict(&sides(RuleSet::Din2019), C::IntakeExhaust), V::Excepted);
     assert_eq!(verdict(&near(RuleSet::Din2019), C::IntakeExhaust), V::Fails);
     assert_eq!(verdict(&sides(RuleSet::Irc2024), C::IntakeExhaust), V::Fails);
+}
+
+/// IRC R502.8.1: a sixth of the depth outside the middle third, a quarter at the ends, a third long.
+#[test]
+fn a_notch_is_judged_by_its_depth_its_place_and_its_length() {
+    let inch = |house: &House, field, text: &str| found(house, field, text, Unit::Inch);
+    let joist = |rules| found(&inch(&under(rules, &house()), H::JoistDepth, "12"), H::JoistSpan, "12", Unit::Foot);
+    let notch = |rules, deep: &str, at: &str| {
+        let house = found(&inch(&joist(rules), H::JoistNotch, deep), H::JoistNotchAt, at, Unit::Foot);
+        verdict(&house, C::JoistNotch)
+    };
+    let us = RuleSet::Irc2024;
+    let seen = [("2", "3"), ("2.1", "3"), ("0.5", "6"), ("3", "0"), ("3.1", "0"), ("2", "4"), ("2", "4.1"), ("2", "9")];
+    let verdicts = [V::Holds, V::Fails, V::Fails, V::Holds, V::Fails, V::Holds, V::Fails, V::Holds];
+    assert_eq!(seen.map(|(deep, at)| notch(us, deep, at)), verdicts);
+    // British practice: an eighth of the depth between 0.07 and 0.25 of the span.
+    let seen = [("1.5", "1"), ("1.6", "1"), ("1.5", "0.5"), ("1.5", "3.1"), ("0.5", "0")];
+    let verdicts = [V::Holds, V::Fails, V::Fails, V::Fails, V::Fails];
+    assert_eq!(seen.map(|(deep, at)| notch(RuleSet::Adf2021, deep, at)), verdicts);
+    let nowhere = inch(&joist(us), H::JoistNotch, "2");
+    assert_eq!(verdict(&nowhere, C::JoistNotch), V::Unknown);
+    assert_eq!(check(&joist(us), C::JoistNotch), None);
+    let long = |text| {
+        let house = found(&inch(&nowhere, H::JoistNotchLength, text), H::JoistNotchAt, "3", Unit::Foot);
+        verdict(&house, C::JoistNotchLength)
+    };
+    assert_eq!([long("4"), long("4.1")], [V::Holds, V::Fails]);
+    let truss = choose(&nowhere, |choices| choices.joist = Some(Joist::Truss));
+    assert_eq!(verdict(&truss, C::JoistNotch), V::Designer);
+}
+
+/// Rates, section 6.5: 75 mm only through a 2×6 that is doubled or bears nothing; IRC R602.6.
+#[test]
+fn what_fits_through_a_stud() {
+    let stud = |kind, inches: &str| {
+        let house = found(&under(RuleSet::Irc2021, &house()), H::StudDepth, inches, Unit::Inch);
+        choose(&found(&house, H::StudNotch, "1.3", Unit::Inch), |choices| {
+            choices.stud = kind;
+            choices.tube = TubeSize::Od63;
+        })
+    };
+    let both = |kind, inches| [C::StudHole, C::StudNotch].map(|rule| verdict(&stud(kind, inches), rule));
+    // A tube of 63 mm wants 73 mm: 60 % of 5.5 in is 84 mm, 40 % is 56 mm; 25 % is 1.375 in, 40 % of 3.5 in is 1.4 in.
+    assert_eq!(both(Some(Stud::Bearing), "5.5"), [V::Fails, V::Holds]);
+    assert_eq!(both(Some(Stud::Doubled), "5.5"), [V::Holds, V::Holds]);
+    assert_eq!(both(Some(Stud::Partition), "3.5"), [V::Fails, V::Holds]);
+    assert_eq!(both(Some(Stud::Bearing), "3.5"), [V::Fails, V::Fails]);
+    assert_eq!(both(None, "5.5"), [V::Unknown, V::Unknown]);
+    assert_eq!(check(&under(RuleSet::Adf2021, &stud(None, "5.5")), C::StudHole), None);
+    assert_eq!(check(&under(RuleSet::Irc2021, &house()), C::StudHole), None);
 }
