@@ -135,6 +135,10 @@ pub enum Formula {
     HoleLimit,
     /// Largest notch = share × depth.
     NotchLimit,
+    /// Zone of holes = shares of the span.
+    HoleZone,
+    /// Tubes between two joists = (b + 10)/(OD + 10), rounded down.
+    TubesInBay,
     /// Leak at 30 Pa = q·(30/p)^0.65.
     LeakAt,
     /// Largest leak in the test = share × design flow × (p/30)^0.65.

@@ -13,7 +13,7 @@ use crate::ui::part::{caution, soft};
 use airtally::formula::Formula;
 use airtally::issue::Trouble;
 use airtally::pocket::figures::{MAIN_BORES, MAIN_SPEEDS, main_flow};
-use airtally::pocket::{Answer, Ask, Slot, answer};
+use airtally::pocket::{Answer, Ask, Slot, Usual, answer};
 use airtally::quantity::{Kind, Length, Unit};
 use airtally::working::{LineId, Term};
 use airtally_words::format::{self, Shown};
@@ -34,7 +34,7 @@ pub fn pocket(view: &View) -> Html {
     let fields = els("div", "fields", ask.slots().iter().map(|slot| slot_field(view, *slot)));
     let question = el("h3", "pocket-ask", [text(say::pocket_ask(ask))]);
     let page = &view.page;
-    let found = answer(ask, &view.desk.scratch, page.report.givens(), usual_bore(view));
+    let found = answer(ask, &view.desk.scratch, page.report.givens(), usual_tube(view));
     let (figures, working) = match &found {
         Some(found) if found.lines.is_empty() => (caution(say::POCKET_TOO_WIDE), nothing()),
         Some(found) => (figures(view, found), working(found)),
@@ -47,8 +47,9 @@ pub fn pocket(view: &View) -> Html {
     nodes([asks, question, fields, found, note, mains])
 }
 
-fn usual_bore(view: &View) -> Length {
-    view.page.report.runs().bore
+fn usual_tube(view: &View) -> Usual {
+    let runs = view.page.report.runs();
+    Usual { bore: runs.bore, outside: Length::from_mm(runs.tube.outside_mm()) }
 }
 
 fn slot_field(view: &View, slot: Slot) -> Html {
@@ -85,7 +86,7 @@ fn slot_field(view: &View, slot: Slot) -> Html {
 /// What counts while a field is empty, shown faintly in the unit of its chip.
 fn usual(view: &View, slot: Slot, unit: Unit) -> String {
     let length = match slot {
-        Slot::TubeBore => Some(usual_bore(view)),
+        Slot::TubeBore => Some(usual_tube(view).bore),
         Slot::DoorWidth => Length::of(view.page.report.givens().measure(airtally::given::GivenId::DoorWidth)),
         _ => None,
     };
@@ -108,7 +109,7 @@ fn total(view: &View, found: &Answer, id: LineId, first: bool) -> Html {
     let shown = shown(view, line.value, line.unit);
     // Where several figures are alike, none is the main one.
     let alike = matches!(view.desk.ask, Ask::Main | Ask::Boost | Ask::Convert);
-    let size = if first || alike { Size::Big } else { Size::Row };
+    let size = if first || alike || line.formula == Formula::HoleLimit { Size::Big } else { Size::Row };
     let figure = figure(&shown.number, shown.unit, size);
     let name = el("dt", "", [text(say::pocket_line(&line, terms))]);
     el("div", "total", [name, el("dd", "", [figure]), el("dd", "", [source_mark(line.source)])])

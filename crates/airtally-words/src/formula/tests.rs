@@ -5,7 +5,7 @@ use airtally::facts::Facts;
 use airtally::formula::Formula as F;
 use airtally::given::Givens;
 use airtally::house::{Choices, Credit, Fuel, House, HouseField, KitchenDraw, Print, Stud, Table, WetRooms};
-use airtally::pocket::{self, Ask, Scratch, Slot};
+use airtally::pocket::{self, Ask, Scratch, Slot, Usual};
 use airtally::quantity::{Length, Unit};
 use airtally::rules::{Demand, RuleSet};
 use airtally::runs::Runs;
@@ -15,7 +15,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-pub(crate) const ALL: [F; 76] = [
+pub(crate) const ALL: [F; 78] = [
     F::FloorArea,
     F::AshraeTotal,
     F::AshraeTable,
@@ -82,6 +82,8 @@ pub(crate) const ALL: [F; 76] = [
     F::HousePressure,
     F::HoleLimit,
     F::NotchLimit,
+    F::HoleZone,
+    F::TubesInBay,
     F::LeakAt,
     F::LeakInTest,
     F::CrossingDepth,
@@ -127,10 +129,14 @@ fn every_symbol_in_a_line_stands_in_its_equation_and_has_a_meaning() {
 fn pockets() -> Vec<Working> {
     let answered = |ask: Ask| {
         let mut scratch = Scratch::default();
-        ask.slots().iter().for_each(|slot| scratch.set(*slot, "60".to_owned(), slot.limit().unit));
+        for slot in ask.slots() {
+            let text = if *slot == Slot::JoistSpan { "4" } else { "60" };
+            scratch.set(*slot, text.to_owned(), slot.limit().unit);
+        }
         scratch.set(Slot::DoorWidth, String::new(), Unit::Millimetre);
         scratch.set(Slot::TubeBore, String::new(), Unit::Millimetre);
-        let found = pocket::answer(ask, &scratch, &Givens::registered(), Length::from_mm(63.0));
+        let usual = Usual { bore: Length::from_mm(63.0), outside: Length::from_mm(75.0) };
+        let found = pocket::answer(ask, &scratch, &Givens::registered(), usual);
         found.expect("an answer").working
     };
     Ask::ALL.map(answered).to_vec()

@@ -35,6 +35,7 @@ pub const fn pocket_short(ask: Ask) -> &'static str {
         Ask::Valve => "Valve",
         Ask::Main => "Main",
         Ask::Boost => "Boost",
+        Ask::Joist => "Joist",
         Ask::Convert => "Units",
     }
 }
@@ -47,6 +48,7 @@ pub const fn pocket_ask(ask: Ask) -> &'static str {
         Ask::Valve => "How much air does this valve pass?",
         Ask::Main => "How wide must the main be?",
         Ask::Boost => "What pressure will boost take?",
+        Ask::Joist => "How large a hole does this joist bear?",
         Ask::Convert => "What is this flow in other units?",
     }
 }
@@ -64,6 +66,9 @@ pub const fn pocket_field(slot: Slot) -> Label {
         Slot::NormalPressure => ("Pressure at normal", ""),
         Slot::NormalFlow => ("Air at normal", ""),
         Slot::BoostFlow => ("Air at boost", ""),
+        Slot::JoistDepth => ("Depth of the joist", "As it is, not as it is sold: a 2×10 is 9.25 in"),
+        Slot::JoistSpan => ("Span of the joist", "From bearing to bearing; empty: no zone is given"),
+        Slot::JoistClear => ("Clear between two joists", "Empty: no tubes are counted"),
         Slot::AnyFlow => ("Air flow", ""),
     };
     Label { name, hint }
@@ -85,6 +90,12 @@ pub fn pocket_note(ask: Ask, display: Display) -> String {
             "Twice the flow takes about four times the pressure: look at the unit's fan curve and at the speed in each tube."
                 .to_owned()
         }
+        Ask::Joist => {
+            "Solid timber alone. In America 2 in of wood stay at both edges and to the next hole; in Britain holes lie on \
+             the middle of the depth, three diameters apart. Trusses, I-joists, LVL, glued timber and steel are cut only \
+             as their maker or designer allows; the local code decides."
+                .to_owned()
+        }
         Ask::Convert => String::new(),
     }
 }
@@ -93,11 +104,20 @@ pub fn pocket_note(ask: Ask, display: Display) -> String {
 pub fn pocket_line(line: &Line, terms: &[Term]) -> String {
     let name = title(line.formula);
     let apart = match line.formula {
+        Formula::HoleLimit => {
+            let american = terms.iter().any(|term| term.symbol == "e" && term.value > 0.0);
+            return [name, if american { ", America" } else { ", Britain" }].concat();
+        }
+        Formula::HoleZone => ", at ",
         Formula::MainBore | Formula::TubesBeside => ", at most ",
         Formula::BoostPressure => ", exponent ",
         _ => return name.to_owned(),
     };
-    let symbols = if line.formula == Formula::TubesBeside { ["v_max", ""] } else { ["v", "n"] };
+    let symbols = match line.formula {
+        Formula::TubesBeside => ["v_max", ""],
+        Formula::HoleZone => ["s", ""],
+        _ => ["v", "n"],
+    };
     let term = terms.iter().find(|term| symbols.contains(&term.symbol));
     let value = term.map(|term| format::text(term.value, term.unit));
     [name, apart, &value.unwrap_or_default()].concat()

@@ -7,6 +7,7 @@ use super::figures::{
 use super::{Ask, Scratch, Slot};
 use crate::formula::Formula;
 use crate::given::{GivenId, Givens};
+use crate::on_site::{BRITISH_HOLES, BRITISH_ZONE, Member, largest_hole, tubes_in_bay};
 use crate::quantity::{Flow, Length, Measure, Pressure, Unit, Velocity, convert};
 use crate::runs::round_speed;
 use crate::source::{ARITHMETIC, PRACTICE, Source};
@@ -31,16 +32,26 @@ pub struct Answer {
     pub lines: Vec<LineId>,
 }
 
-/// Answers a question; `None` while something is missing or cannot be read. `tube` is the bore where none is typed.
-pub fn answer(ask: Ask, scratch: &Scratch, givens: &Givens, tube: Length) -> Option<Answer> {
+/// The tube that counts where nothing else is typed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Usual {
+    /// Inside width.
+    pub bore: Length,
+    /// Outside width.
+    pub outside: Length,
+}
+
+/// Answers a question; `None` while something is missing or cannot be read.
+pub fn answer(ask: Ask, scratch: &Scratch, givens: &Givens, usual: Usual) -> Option<Answer> {
     let answer = Answer { working: Working::default(), lines: Vec::new() };
     let mut sum = Sum { scratch, givens, terms: Vec::new(), answer };
     match ask {
-        Ask::Tube => sum.tube(tube),
+        Ask::Tube => sum.tube(usual.bore),
         Ask::Door => sum.door(),
         Ask::Valve => sum.valve(),
         Ask::Main => sum.main(),
         Ask::Boost => sum.boost(),
+        Ask::Joist => sum.joist(usual.outside),
         Ask::Convert => sum.convert(),
     }?;
     Some(sum.answer)
@@ -126,6 +137,35 @@ impl Sum<'_> {
             self.put("n", exponent, Unit::Ratio);
             let pressure = boost_pressure(pressure, normal, boost, exponent);
             self.record(Formula::BoostPressure, pressure.as_pa(), Unit::Pascal, &PRACTICE);
+        }
+        Some(())
+    }
+
+    fn joist(&mut self, outside: Length) -> Option<()> {
+        let depth = Length::of(self.read(Slot::JoistDepth)?)?;
+        let [span, clear] = [Slot::JoistSpan, Slot::JoistClear].map(|slot| self.scratch.read(slot).ok());
+        let (span, clear) = (span?, clear?.and_then(Length::of));
+        for (share, edge) in [(GivenId::HoleThird, Member::Joist.edge()), (GivenId::HoleQuarter, Length::ZERO)] {
+            let most = self.given("s", share);
+            self.put("d", depth.as_mm(), Unit::Millimetre);
+            self.put("e", edge.as_mm(), Unit::Millimetre);
+            let source = self.givens.get(share).source;
+            self.record(Formula::HoleLimit, largest_hole(depth, most, edge).as_mm(), Unit::Millimetre, source);
+        }
+        if let Some(span) = span {
+            for share in BRITISH_HOLES {
+                self.put("s", share, Unit::Ratio);
+                self.put("L", span.value(), span.unit());
+                self.record(Formula::HoleZone, span.value() * share, span.unit(), &BRITISH_ZONE);
+            }
+        }
+        self.put("OD", outside.as_mm(), Unit::Millimetre);
+        let hole = outside.as_mm() + self.given("c", GivenId::HoleClearance);
+        self.record(Formula::TubeHole, hole, Unit::Millimetre, &PRACTICE);
+        if let Some(clear) = clear {
+            self.put("b", clear.as_mm(), Unit::Millimetre);
+            self.put("OD", outside.as_mm(), Unit::Millimetre);
+            self.record(Formula::TubesInBay, f64::from(tubes_in_bay(clear, outside)), Unit::Count, &PRACTICE);
         }
         Some(())
     }

@@ -7,11 +7,11 @@ mod scratch;
 #[cfg(test)]
 mod tests;
 
-pub use answer::{Answer, answer};
+pub use answer::{Answer, Usual, answer};
 pub use scratch::Scratch;
 
 use crate::entry::Limit;
-use crate::house::Display;
+use crate::house::{Display, HouseField};
 use crate::quantity::{Kind, Unit};
 
 /// A question of the pocket.
@@ -28,13 +28,16 @@ pub enum Ask {
     Main,
     /// What pressure at boost?
     Boost,
+    /// How large a hole does a joist bear?
+    Joist,
     /// What is a flow in other units?
     Convert,
 }
 
 impl Ask {
     /// All of them, in the order of the page.
-    pub const ALL: [Self; 6] = [Self::Tube, Self::Door, Self::Valve, Self::Main, Self::Boost, Self::Convert];
+    pub const ALL: [Self; 7] =
+        [Self::Tube, Self::Door, Self::Valve, Self::Main, Self::Boost, Self::Joist, Self::Convert];
 
     /// What has to be typed.
     pub const fn slots(self) -> &'static [Slot] {
@@ -44,6 +47,7 @@ impl Ask {
             Self::Valve => &[Slot::ValveFactor, Slot::ValvePressure],
             Self::Main => &[Slot::MainFlow],
             Self::Boost => &[Slot::NormalPressure, Slot::NormalFlow, Slot::BoostFlow],
+            Self::Joist => &[Slot::JoistDepth, Slot::JoistSpan, Slot::JoistClear],
             Self::Convert => &[Slot::AnyFlow],
         }
     }
@@ -72,6 +76,12 @@ pub enum Slot {
     NormalFlow,
     /// Air at boost.
     BoostFlow,
+    /// Depth of the joist.
+    JoistDepth,
+    /// Span of the joist from bearing to bearing; absent: no zone is given.
+    JoistSpan,
+    /// Clear distance between two joists; absent: no tubes are counted.
+    JoistClear,
     /// A flow to convert.
     AnyFlow,
 }
@@ -82,6 +92,9 @@ impl Slot {
         match self {
             Self::TubeBore => Limit::new((10.0, 1000.0), (40.0, 250.0), Unit::Millimetre),
             Self::DoorWidth => Limit::new((200.0, 3000.0), (500.0, 1200.0), Unit::Millimetre),
+            Self::JoistDepth => HouseField::JoistDepth.limit(),
+            Self::JoistSpan => HouseField::JoistSpan.limit(),
+            Self::JoistClear => HouseField::JoistClear.limit(),
             Self::ValveFactor => Limit::new((0.01, 1000.0), (0.3, 60.0), Unit::CubicMetrePerHour),
             Self::ValvePressure | Self::NormalPressure => Limit::new((0.1, 2500.0), (1.0, 400.0), Unit::Pascal),
             Self::TubeFlow | Self::DoorFlow | Self::MainFlow | Self::NormalFlow | Self::BoostFlow | Self::AnyFlow => {
@@ -93,6 +106,7 @@ impl Slot {
     /// The unit a bare number is taken in while these units are shown.
     pub const fn unit(self, display: Display) -> Unit {
         match self.limit().unit.kind() {
+            Kind::Length if matches!(self, Self::JoistSpan) => display.length(),
             Kind::Flow => display.flow(),
             Kind::Length => display.small_length(),
             _ => self.limit().unit,
@@ -103,6 +117,7 @@ impl Slot {
     pub const fn units(self) -> &'static [Unit] {
         match self.limit().unit.kind() {
             Kind::Flow => &[Unit::CubicMetrePerHour, Unit::LitrePerSecond, Unit::CubicFootPerMinute],
+            Kind::Length if matches!(self, Self::JoistSpan) => &[Unit::Metre, Unit::Foot],
             Kind::Length => &[Unit::Millimetre, Unit::Inch],
             _ => &[Unit::Pascal, Unit::InchWater],
         }

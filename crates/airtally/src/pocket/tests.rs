@@ -5,7 +5,7 @@ use crate::issue::Trouble;
 use crate::quantity::{Flow, Length};
 use libm::pow;
 
-const TUBE: Length = Length::from_m(0.063);
+const TUBE: Usual = Usual { bore: Length::from_m(0.063), outside: Length::from_m(0.075) };
 
 fn typed(texts: &[(Slot, &str)]) -> Scratch {
     let mut scratch = Scratch::default();
@@ -78,6 +78,19 @@ fn mains_are_as_narrow_as_their_speed_lets_them() {
 fn both_ends_of_the_boost_pressure_are_given() {
     let typed = [(Slot::NormalPressure, "10"), (Slot::NormalFlow, "35 cfm"), (Slot::BoostFlow, "100 cfm")];
     close(&values(Ask::Boost, &typed), &[(66.2, 0.1), (80.0, 2.0)]);
+}
+
+/// Rates, section 6.5: a third of the depth and 2 in from both edges in America, a quarter in Britain, in 0.25 to 0.4 of the
+/// span; site practice, section 2: a tube of 75 mm wants 85 mm, and four lie in 400 mm.
+#[test]
+fn a_joist_bears_a_hole_by_two_rules() {
+    let deep = [(Slot::JoistDepth, "9.25 in")];
+    close(&values(Ask::Joist, &deep), &[(78.3, 0.05), (58.7, 0.05), (85.0, 0.0)]);
+    close(&values(Ask::Joist, &[(Slot::JoistDepth, "5.5 in")]), &[(38.1, 0.01), (34.9, 0.05), (85.0, 0.0)]);
+    let all = [(Slot::JoistDepth, "225"), (Slot::JoistSpan, "4 m"), (Slot::JoistClear, "400")];
+    close(&values(Ask::Joist, &all), &[(75.0, 0.01), (56.25, 0.0), (1.0, 0.0), (1.6, 0.001), (85.0, 0.0), (4.0, 0.0)]);
+    assert!(values(Ask::Joist, &[(Slot::JoistSpan, "4 m")]).is_empty());
+    assert!(values(Ask::Joist, &[(Slot::JoistDepth, "225"), (Slot::JoistSpan, "far")]).is_empty());
 }
 
 /// The international foot: 1 cfm is 1.699 m³/h.

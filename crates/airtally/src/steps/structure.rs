@@ -29,10 +29,13 @@ pub(super) fn joist_checks(making: &mut Making, hole: Number) {
         },
     }
     if let Some(clear) = facts.found_length(H::JoistClear) {
-        let (outside, _) = making.outside();
+        let (outside, term) = making.outside();
         let tubes = tubes_in_bay(clear, outside);
-        let numbers = [making.count(N::Tubes, tubes as usize)];
-        making.judge(Field::House(H::JoistClear), (C::JoistBay, holds(tubes > 0)), &PRACTICE, numbers);
+        let typed = Origin::Typed(Field::House(H::JoistClear));
+        let terms = [Term::new("b", clear.as_mm(), Unit::Millimetre, typed), term];
+        let value = (f64::from(tubes), Unit::Count);
+        let number = making.line((N::Tubes, Formula::TubesInBay), value, &PRACTICE, &terms);
+        making.judge(Field::House(H::JoistClear), (C::JoistBay, holds(tubes > 0)), &PRACTICE, [number]);
     }
 }
 
