@@ -134,7 +134,7 @@ fn house_text(field: HouseField, dice: &mut Dice) -> Option<String> {
         HouseField::JoistDepth | HouseField::JoistClear => format!("{} mm", 100 + dice.below(400)),
         HouseField::LeakPressure => format!("{} Pa", 20 + dice.below(180)),
         HouseField::LeakSupply | HouseField::LeakExtract => tenths(dice, 0, 300) + " m3/h",
-        HouseField::OtherFans => format!("{} cfm", dice.below(400)),
+        HouseField::OtherFans | HouseField::LargestFans => format!("{} cfm", dice.below(400)),
         HouseField::IntakeBelow | HouseField::ExhaustAbove => format!("-{} ft", dice.below(6)),
         HouseField::JoistSpan
         | HouseField::IntakeGround

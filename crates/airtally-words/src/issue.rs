@@ -157,6 +157,7 @@ fn draws_down(pa: f64, most: f64) -> String {
 const fn check_fails(check: CheckRule) -> &'static str {
     match check {
         CheckRule::HousePressure => "The house would be drawn down too far.",
+        CheckRule::FanDraw => "The two largest fans draw too much beside an open flue.",
         CheckRule::JoistHole => "The hole of a tube does not fit through these joists.",
         CheckRule::JoistBay => "No tube fits between these joists.",
         CheckRule::JoistNotch => "A notch is too deep for its place in the joist.",

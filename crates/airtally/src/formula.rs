@@ -131,6 +131,8 @@ pub enum Formula {
     NetDraw,
     /// House pressure = 50·(Q/Q50)^(1/0.65).
     HousePressure,
+    /// Most exhaust of the two largest fans = rate × floor area / 100.
+    FanLimit,
     /// Largest hole = min(share × depth, depth − 2 × edge).
     HoleLimit,
     /// Largest notch = share × depth.

@@ -15,7 +15,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-pub(crate) const ALL: [F; 78] = [
+pub(crate) const ALL: [F; 79] = [
     F::FloorArea,
     F::AshraeTotal,
     F::AshraeTable,
@@ -80,6 +80,7 @@ pub(crate) const ALL: [F; 78] = [
     F::Tolerance,
     F::NetDraw,
     F::HousePressure,
+    F::FanLimit,
     F::HoleLimit,
     F::NotchLimit,
     F::HoleZone,

@@ -57,6 +57,7 @@ const fn found(field: HouseField) -> Label {
         HouseField::StudDepth => label("Depth of the studs", "As it is: a 2×6 is 5.5 in; empty: no tube crosses one"),
         HouseField::StudNotch => label("Depth of a notch in a stud", "Empty: none"),
         HouseField::OtherFans => label("Other fans together", "Cooker hood, dryer, old fans, all running at once"),
+        HouseField::LargestFans => label("The two largest of them", "Together, as the American standard counts"),
         HouseField::IntakeGround => label("Intake above ground", "To its lower edge; above the usual snow"),
         HouseField::IntakeSource => {
             label("Intake to the nearest foul air", "Vent, chimney, bin, street, parking: straight through the air")

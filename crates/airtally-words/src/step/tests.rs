@@ -171,7 +171,7 @@ fn on_site(
             HouseField::JoistNotch | HouseField::JoistNotchLength | HouseField::StudNotch => "20",
             HouseField::LeakPressure => "50",
             HouseField::LeakSupply | HouseField::LeakExtract => leak,
-            HouseField::OtherFans => "200",
+            HouseField::OtherFans | HouseField::LargestFans => "200",
             field if field.limit().unit == Unit::Metre && field != HouseField::EnvelopeHeight => distance,
             _ => continue,
         };

@@ -23,7 +23,7 @@ impl HouseField {
             Self::StudDepth => Limit::new((20.0, 500.0), (60.0, 250.0), Unit::Millimetre),
             Self::JoistSpan => Limit::new((0.3, 20.0), (1.0, 7.0), Unit::Metre),
             Self::JoistClear => Limit::new((50.0, 3000.0), (250.0, 800.0), Unit::Millimetre),
-            Self::OtherFans => Limit::new((0.0, 5000.0), (0.0, 1500.0), Unit::CubicMetrePerHour),
+            Self::OtherFans | Self::LargestFans => Limit::new((0.0, 5000.0), (0.0, 1500.0), Unit::CubicMetrePerHour),
             Self::IntakeGround
             | Self::IntakeSource
             | Self::IntakeExhaust

@@ -5,6 +5,8 @@
 pub enum CheckRule {
     /// Pressure of the house in the worst case, beside an open flue.
     HousePressure,
+    /// What the two largest exhaust fans draw beside an open flue.
+    FanDraw,
     /// Whether a joist bears the hole of a tube.
     JoistHole,
     /// How many tubes lie between two joists.
@@ -45,8 +47,9 @@ pub enum CheckRule {
 
 impl CheckRule {
     /// All of them, in working order.
-    pub const ALL: [Self; 19] = [
+    pub const ALL: [Self; 20] = [
         Self::HousePressure,
+        Self::FanDraw,
         Self::JoistHole,
         Self::JoistBay,
         Self::JoistNotch,
@@ -71,6 +74,7 @@ impl CheckRule {
     pub const fn id(self) -> &'static str {
         match self {
             Self::HousePressure => "house-pressure",
+            Self::FanDraw => "fan-draw",
             Self::JoistHole => "joist-hole",
             Self::JoistBay => "joist-bay",
             Self::JoistNotch => "joist-notch",

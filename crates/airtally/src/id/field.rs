@@ -52,6 +52,8 @@ pub enum HouseField {
     StudNotch,
     /// What cooker hood, dryer and other fans draw together.
     OtherFans,
+    /// What the two largest of them draw together.
+    LargestFans,
     /// Height of the intake above the ground or the usual snow.
     IntakeGround,
     /// Distance from the intake to the nearest vent, chimney, bin, street or parking place.
@@ -113,7 +115,7 @@ pub enum RoomField {
 
 impl HouseField {
     /// All of them, in reading order.
-    pub const ALL: [HouseField; 31] = [
+    pub const ALL: [HouseField; 32] = [
         Self::FloorArea,
         Self::Ceiling,
         Self::People,
@@ -130,6 +132,7 @@ impl HouseField {
         Self::StudDepth,
         Self::StudNotch,
         Self::OtherFans,
+        Self::LargestFans,
         Self::IntakeGround,
         Self::IntakeSource,
         Self::IntakeBelow,
@@ -169,6 +172,7 @@ impl HouseField {
             Self::StudDepth => "stud-depth",
             Self::StudNotch => "stud-notch",
             Self::OtherFans => "other-fans",
+            Self::LargestFans => "largest-fans",
             Self::IntakeGround => "intake-ground",
             Self::IntakeSource => "intake-source",
             Self::IntakeBelow => "intake-below",

@@ -20,7 +20,11 @@ impl Asks {
         let house = |fields: &[H]| fields.iter().map(|field| Field::House(*field)).collect();
         match key.rule {
             R::AskOpenFlues if matches!(choices.fuel, Some(Fuel::Gas | Fuel::Solid)) => {
-                Self { choices: &[Choice::Fuel, Choice::Failing], fields: house(&[H::OtherFans, H::Ach50]) }
+                let all: &[H] = match Home::of(choices.rules) {
+                    Home::UnitedStates => &[H::OtherFans, H::LargestFans, H::Ach50],
+                    _ => &[H::OtherFans, H::Ach50],
+                };
+                Self { choices: &[Choice::Fuel, Choice::Failing], fields: house(all) }
             }
             R::AskOpenFlues => Self { choices: &[Choice::Fuel], fields: Vec::new() },
             R::CheckStructure => match Home::of(choices.rules) {

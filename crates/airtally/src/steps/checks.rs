@@ -4,7 +4,7 @@ use super::making::Making;
 use super::{Number, NumberName as N};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
-use crate::house::{Failing, Field, Fuel, HouseField as H, RoomField};
+use crate::house::{Failing, Field, Fuel, HouseField as H, Print, RoomField};
 use crate::id::{CheckRule as C, Home};
 use crate::issue::{Issue, Place, Trouble};
 use crate::on_site::{Least, Outside, Verdict, far_enough, house_pressure, leak_at, outside_rules};
@@ -78,6 +78,38 @@ fn worst_pressure(making: &mut Making, failing: Failing) -> Option<Number> {
     let terms = [making.term("Q", net_number), Term::new("Q_50", q50, unit, Origin::Counted)];
     let value = (house_pressure(net, at_50)?.as_pa(), Unit::Pascal);
     Some(making.line((N::Pressure, Formula::HousePressure), value, &PRACTICE, &terms))
+}
+
+pub(super) static FLUE_ASHRAE: Source = Source::memory("ASHRAE 62.2", "2016–2022", "section 6.4");
+
+/// What the two largest exhaust fans may draw where something takes its air from the house, in the United States:
+/// 15 cfm for each 100 ft², or 75 L/s for each 100 m². All other fans together stand in while they are no more than that.
+pub(super) fn fan_draw_check(making: &mut Making) {
+    let (facts, source) = (making.parts.facts, &FLUE_ASHRAE);
+    if making.home != Home::UnitedStates || !matches!(facts.choices.fuel, Some(Fuel::Gas | Fuel::Solid)) {
+        return;
+    }
+    let (rate, rate_unit, area_unit) = match facts.choices.print {
+        Print::InchPound => (15.0, Unit::CubicFootPerMinute, Unit::SquareFoot),
+        Print::Si => (75.0, Unit::LitrePerSecond, Unit::SquareMetre),
+    };
+    let area = facts.floor_area_in(area_unit);
+    if area <= 0.0 {
+        return making.check(C::FanDraw, Verdict::Unknown, source, []);
+    }
+    let most = Flow::of(Measure::new(rate * area / 100.0, rate_unit)).unwrap_or(Flow::ZERO);
+    let terms =
+        [Term::new("f", rate, rate_unit, Origin::Printed(source)), Term::new("A", area, area_unit, Origin::Counted)];
+    let limit = making.line((N::Flow, Formula::FanLimit), making.in_steps(most), source, &terms);
+    let largest = making.typed(N::Flow, H::LargestFans).map(|fans| (H::LargestFans, fans));
+    let Some((field, fans)) = largest.or(making.typed(N::Flow, H::OtherFans).map(|fans| (H::OtherFans, fans))) else {
+        return making.check(C::FanDraw, Verdict::Unknown, source, [limit]);
+    };
+    let within = facts.found(field).and_then(Flow::of).is_some_and(|fans| fans <= most);
+    match (within, field) {
+        (false, H::OtherFans) => making.check(C::FanDraw, Verdict::Unknown, source, [limit]),
+        _ => making.judge(Field::House(field), (C::FanDraw, holds(within)), source, [fans, limit]),
+    }
 }
 
 pub(super) const fn holds(holds: bool) -> Verdict {

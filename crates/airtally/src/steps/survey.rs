@@ -13,7 +13,6 @@ use crate::runs::Run;
 use crate::source::{ARITHMETIC, PRACTICE, Source};
 use crate::working::Origin;
 
-static FLUE_ASHRAE: Source = Source::memory("ASHRAE 62.2", "2016–2022", "section 6.4");
 static FIRE_IRC: Source = Source::published("IRC", "2015–2024", "R302.4, R302.11");
 static FIRE_ENGLAND: Source = Source::memory("Approved Document B", "", "ducts through compartments");
 static GARAGE_IRC: Source = Source::published("IRC", "2015–2024", "R302.5.2");
@@ -22,6 +21,7 @@ static GARAGE_IRC: Source = Source::published("IRC", "2015–2024", "R302.5.2");
 pub(super) fn before(making: &mut Making) {
     ask_open_flues(making);
     checks::house_pressure_check(making);
+    checks::fan_draw_check(making);
     if making.parts.facts.choices.building == Building::Old {
         making.step(R::SurveyOldFans, &PRACTICE, []);
         let windows = making.parts.facts.supplied().count();
@@ -91,7 +91,7 @@ fn ask_open_flues(making: &mut Making) {
             making.step_by(R::AskOpenFlues, G::FlueKitchen, [making.given(N::Flow, G::FlueKitchen)]);
         }
         Home::England | Home::Elsewhere => making.step(R::AskOpenFlues, &PRACTICE, []),
-        Home::UnitedStates => making.step(R::AskOpenFlues, &FLUE_ASHRAE, []),
+        Home::UnitedStates => making.step(R::AskOpenFlues, &checks::FLUE_ASHRAE, []),
     }
 }
 

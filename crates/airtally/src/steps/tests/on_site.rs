@@ -256,3 +256,30 @@ fn what_fits_through_a_stud() {
     assert_eq!(check(&under(RuleSet::Adf2021, &stud(None, "5.5")), C::StudHole), None);
     assert_eq!(check(&under(RuleSet::Irc2021, &house()), C::StudHole), None);
 }
+
+/// ASHRAE 62.2 section 6.4: 15 cfm for each 100 ft² of floor, so 225 cfm on 1500 ft²; 75 L/s for each 100 m² in its SI print.
+#[test]
+fn two_large_fans_are_held_against_the_floor_beside_an_open_flue() {
+    let cfm = |house: &House, field, text: &str| found(house, field, text, Unit::CubicFootPerMinute);
+    let flue = |rules, fuel| {
+        let house = choose(&under(rules, &house()), |choices| choices.fuel = Some(fuel));
+        found(&house, H::FloorArea, "1500", Unit::SquareFoot)
+    };
+    let us = flue(RuleSet::Irc2021, Fuel::Gas);
+    let of = |house: &House| verdict(house, C::FanDraw);
+    assert_eq!(of(&us), V::Unknown);
+    let limit = check(&cfm(&us, H::LargestFans, "0"), C::FanDraw).unwrap().numbers[1];
+    let limit = crate::quantity::convert(limit.value.unwrap(), limit.unit, Unit::CubicFootPerMinute).unwrap();
+    assert!((limit - 225.0).abs() < 1e-9);
+    assert_eq!(["225", "226"].map(|text| of(&cfm(&us, H::LargestFans, text))), [V::Holds, V::Fails]);
+    // All of them together: enough when they are within it, else the two largest are asked for.
+    assert_eq!(["225", "226"].map(|text| of(&cfm(&us, H::OtherFans, text))), [V::Holds, V::Unknown]);
+    assert_eq!(of(&cfm(&cfm(&us, H::OtherFans, "400"), H::LargestFans, "200")), V::Holds);
+    let si =
+        choose(&found(&us, H::FloorArea, "100", Unit::SquareMetre), |choices| choices.print = crate::house::Print::Si);
+    let litres = |text| of(&found(&si, H::LargestFans, text, Unit::LitrePerSecond));
+    assert_eq!([litres("75"), litres("75.1")], [V::Holds, V::Fails]);
+    for other in [flue(RuleSet::Adf2021, Fuel::Gas), flue(RuleSet::Irc2021, Fuel::Sealed)] {
+        assert_eq!(check(&other, C::FanDraw), None);
+    }
+}
