@@ -1,7 +1,9 @@
 //! The book: words that nobody needs at first sight, in one text file. A page loads it after its first paint, so that
 //! nobody waits for it; elsewhere it is always there.
 
+use crate::label::Label;
 use airtally::formula::Formula;
+use airtally::house::HouseField;
 use airtally::id::CheckRule;
 use airtally::steps::StepRule;
 use std::ops::Range;
@@ -14,6 +16,7 @@ pub struct Book {
     text: String,
     steps: [Range<usize>; StepRule::ALL.len()],
     checks: [Range<usize>; CheckRule::ALL.len()],
+    fields: Vec<Range<usize>>,
     sums: Vec<Range<usize>>,
     values: Vec<Range<usize>>,
     symbols: Range<usize>,
@@ -50,6 +53,7 @@ impl Book {
             text: String::new(),
             steps: [const { 0..0 }; StepRule::ALL.len()],
             checks: [const { 0..0 }; CheckRule::ALL.len()],
+            fields: Vec::new(),
             sums: Vec::new(),
             values: Vec::new(),
             symbols: 0..0,
@@ -65,6 +69,7 @@ impl Book {
 
     fn take(&mut self, head: &str, chapter: Range<usize>) {
         match head.split_once(' ') {
+            Some(("field", _)) => self.fields.push(chapter),
             Some(("sum", _)) => self.sums.push(chapter),
             Some(("value", _)) => self.values.push(chapter),
             Some((_, id)) => set(&mut self.checks, CheckRule::ALL.iter().position(|rule| rule.id() == id), chapter),
@@ -81,6 +86,14 @@ impl Book {
     /// The lines of a check that begin with a mark.
     pub(crate) fn check_lines(&self, rule: CheckRule, mark: char) -> impl Iterator<Item = &str> {
         self.marked(self.checks.get(rule as usize), mark)
+    }
+
+    /// The name and the hint of a field of what is found on site.
+    pub(crate) fn found(&'static self, field: HouseField) -> Label {
+        let first = HouseField::ON_SITE.first().map_or(0, |first| *first as usize);
+        let chapter = (field as usize).checked_sub(first).and_then(|at| self.fields.get(at));
+        let line = |mark| self.marked(chapter, mark).next().unwrap_or_default();
+        Label { name: line('-'), hint: line(':') }
     }
 
     /// The lines of an equation that begin with a mark.
@@ -127,6 +140,8 @@ mod tests {
     fn chapters_stand_in_the_order_of_what_they_name() {
         let book = book().unwrap();
         assert!(names(book, &book.values).eq(GivenId::all().map(|id| format!("{id:?}"))));
+        let on_site = HouseField::ON_SITE.iter().map(|field| field.id());
+        assert!(names(book, &book.fields).eq(on_site));
         let sums: Vec<_> = names(book, &book.sums).collect();
         assert_eq!(sums.len(), crate::formula::tests::ALL.len());
         for (name, formula) in sums.into_iter().zip(crate::formula::tests::ALL) {

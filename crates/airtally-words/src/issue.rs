@@ -9,6 +9,7 @@ mod tests;
 pub use advice::{hint, hint_for};
 pub use typed::Typed;
 
+use crate::book::book;
 use crate::{format, label, room};
 use airtally::house::{Display, Field, House};
 use airtally::id::CheckRule;
@@ -154,29 +155,10 @@ fn draws_down(pa: f64, most: f64) -> String {
     format!("At worst the house is drawn to {pa} below outdoors; beside an open flue {most} is the most.")
 }
 
-const fn check_fails(check: CheckRule) -> &'static str {
-    match check {
-        CheckRule::HousePressure => "The house would be drawn down too far.",
-        CheckRule::FanDraw => "The two largest fans draw too much beside an open flue.",
-        CheckRule::JoistHole => "The hole of a tube does not fit through these joists.",
-        CheckRule::JoistBay => "No tube fits between these joists.",
-        CheckRule::JoistNotch => "A notch is too deep for its place in the joist.",
-        CheckRule::JoistNotchLength => "A notch in a joist is too long.",
-        CheckRule::StudHole => "The hole of a tube does not fit through these studs.",
-        CheckRule::StudNotch => "A notch is too deep for these studs.",
-        CheckRule::IntakeGround => "The intake is too low.",
-        CheckRule::IntakeSource => "The intake is too near to foul air.",
-        CheckRule::IntakeExhaust => "Intake and exhaust are too near to each other.",
-        CheckRule::ExhaustOpening => "The exhaust is too near to a window or door.",
-        CheckRule::ExhaustBoundary => "The exhaust is too near to the boundary.",
-        CheckRule::ExhaustGround => "The exhaust is too low.",
-        CheckRule::IntakeBoundary => "The intake is too near to the boundary.",
-        CheckRule::IntakeStreet => "The intake is too near to a street or parking.",
-        CheckRule::DryerOpening => "The dryer's outlet is too near to an opening.",
-        CheckRule::Built => "A run as pulled is too fast.",
-        CheckRule::LeakSupply => "The supply side leaks too much.",
-        CheckRule::LeakExtract => "The extract side leaks too much.",
-    }
+/// The first line of a check's chapter. Without the book it is only said where to look.
+fn check_fails(check: CheckRule) -> &'static str {
+    let said = book().and_then(|book| book.check_lines(check, '-').next());
+    said.unwrap_or("Something found on site is not as it must be: look at the steps.")
 }
 
 /// What a credit needs.

@@ -1,5 +1,6 @@
 //! Fields: what they are called and what to type.
 
+use crate::book::book;
 use crate::given;
 use airtally::house::{Field, HouseField, RoomField};
 
@@ -27,8 +28,8 @@ pub fn field(field: Field) -> Label {
     }
 }
 
-/// A field about the whole house.
-pub const fn house_field(field: HouseField) -> Label {
+/// A field about the whole house. Those of what is found on site are in the book: nameless until it is open.
+pub fn house_field(field: HouseField) -> Label {
     match field {
         HouseField::FloorArea => label("Floor area of the house", "Inside the air barrier; empty: the rooms together"),
         HouseField::Ceiling => label("Ceiling height", "The usual one; rooms may differ"),
@@ -41,49 +42,7 @@ pub const fn house_field(field: HouseField) -> Label {
         }
         HouseField::RunTime => label("Running time", "Share of every 4 hours in which the system runs; empty: all day"),
         HouseField::People => label("People", "Empty: the sleepers together"),
-        _ => found(field),
-    }
-}
-
-/// A field of what is found on site.
-const fn found(field: HouseField) -> Label {
-    match field {
-        HouseField::JoistDepth => label("Depth of the joists", "As it is, not as it is sold: a 2×10 is 9.25 in"),
-        HouseField::JoistSpan => label("Free span of the joists", "From bearing to bearing"),
-        HouseField::JoistClear => label("Clear between two joists", "From side to side"),
-        HouseField::JoistNotch => label("Depth of a notch in a joist", "Empty: none"),
-        HouseField::JoistNotchAt => label("Notch from the nearest bearing", "0 at the end of the joist"),
-        HouseField::JoistNotchLength => label("Length of the notch", "Along the joist"),
-        HouseField::StudDepth => label("Depth of the studs", "As it is: a 2×6 is 5.5 in; empty: no tube crosses one"),
-        HouseField::StudNotch => label("Depth of a notch in a stud", "Empty: none"),
-        HouseField::OtherFans => label("Other fans together", "Cooker hood, dryer, old fans, all running at once"),
-        HouseField::LargestFans => label("The two largest of them", "Together, as the American standard counts"),
-        HouseField::IntakeGround => label("Intake above ground", "To its lower edge; above the usual snow"),
-        HouseField::IntakeSource => {
-            label("Intake to the nearest foul air", "Vent, chimney, bin, street, parking: straight through the air")
-        }
-        HouseField::IntakeBelow => label("Intake below that", "How far the intake lies below it; minus: above"),
-        HouseField::IntakeExhaust => label("Intake to own exhaust", "Straight through the air"),
-        HouseField::ExhaustAbove => label("Exhaust above intake", "How far it lies above; minus: below"),
-        HouseField::ExhaustOpening => {
-            label("Exhaust to a window or door", "The nearest that opens; under IRC 2015 also those that do not")
-        }
-        HouseField::ExhaustOver => label("Exhaust above its top", "How far it lies above; minus: below"),
-        HouseField::ExhaustBoundary => label("Exhaust to the boundary", "The nearest edge of the plot"),
-        HouseField::ExhaustGround => label("Exhaust above ground", "To its lower edge; above the usual snow"),
-        HouseField::IntakeBoundary => label("Intake to the boundary", "Or to another building on the plot"),
-        HouseField::IntakeStreet => label("Intake to a street or parking", "Level, not along the slope"),
-        HouseField::DryerOpening => label("Dryer outlet to an opening", "The nearest window, door or intake"),
-        HouseField::LeakPressure => label("Pressure of the test", "As the gauge read"),
-        HouseField::LeakSupply => label("Leak, supply side", "What the blower had to bring"),
-        HouseField::LeakExtract => label("Leak, extract side", "What the blower had to bring"),
-        HouseField::FloorArea
-        | HouseField::Ceiling
-        | HouseField::Ach50
-        | HouseField::EnvelopeHeight
-        | HouseField::WeatherFactor
-        | HouseField::RunTime
-        | HouseField::People => house_field(field),
+        _ => book().map_or(label("", ""), |book| book.found(field)),
     }
 }
 
