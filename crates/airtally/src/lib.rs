@@ -8,8 +8,10 @@
 //! This crate knows nothing of the web, of sentences, of clocks or of files. It never panics on a house, never gives a
 //! number that is not finite, and collects all issues instead of stopping at the first.
 
+pub mod air;
 pub mod by_room;
 pub mod co2;
+pub mod duct;
 pub mod edit;
 pub mod entry;
 pub mod facts;
@@ -18,6 +20,7 @@ pub mod given;
 pub mod house;
 pub mod id;
 pub mod issue;
+pub mod network;
 pub mod on_site;
 pub mod pocket;
 pub mod quantity;

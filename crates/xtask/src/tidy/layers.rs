@@ -5,9 +5,11 @@ use super::{Findings, Source};
 const CORE: &str = "crates/airtally/src/";
 
 /// Modules from the ground up. A module may use those on its own floor and below.
-const FLOORS: [&[&str]; 12] = [
+const FLOORS: [&[&str]; 14] = [
     &["quantity", "id", "source", "formula"],
-    &["by_room", "issue", "working"],
+    &["by_room", "issue", "working", "air"],
+    &["duct"],
+    &["network"],
     &["entry"],
     &["given"],
     &["house"],

@@ -1,0 +1,221 @@
+//! Finding the flows.
+//!
+//! The flows that every joint keeps are sought for which the branches' pressures add up: the lowest point of a bowl, since
+//! every branch resists more the more flows. Newton's steps go there; where a step would climb the other wall it is cut
+//! short on the line between. Joints form a tree, so each step eliminates them from the leaves to the root: its cost grows
+//! with the number of branches and nothing is allocated on the way.
+
+use super::law::SECONDS_PER_HOUR;
+use super::{Branch, End, Fault, Joint, Network, pressure_at};
+use crate::quantity::Flow;
+
+/// What flows.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Flowing {
+    /// The flow of each branch, in their order.
+    pub flows: Vec<Flow>,
+    /// Pressure of each joint, Pa.
+    pub(super) pressures: Vec<f64>,
+    /// Steps it took.
+    pub steps: u32,
+    /// Whether the steps came to rest. They do; a page says so if ever they should not.
+    pub at_rest: bool,
+}
+
+/// Where the search begins: the flows of a house that is like this one.
+pub type Start<'a> = Option<&'a Flowing>;
+
+impl Network {
+    /// The flows of all branches.
+    ///
+    /// * Errors: [`Fault::DeadEnd`]; flows agree to about 10⁻¹⁰ with the exact answer of the same laws
+    /// * Source: Newton's method on the flows with the pressures eliminated, after Todini and Pilati 1988 (from memory)
+    ///
+    /// ```
+    /// use airtally::network::{Branch, End, Fan, Law, Network};
+    /// use airtally::quantity::{Flow, Pressure};
+    /// // Worked numbers of a handbook: fan 200 − 0.004·Q², common path 0.002·Q², two tubes 0.05·q² and 0.08·q².
+    /// let quadratic = |pascal: f64| Law::default().rated(Pressure::ZERO, Pressure::from_pa(pascal), Flow::from_m3h(1.0));
+    /// let mut network = Network::default();
+    /// let manifold = network.joint();
+    /// let fan = Some(Fan::Formula { shut: 200.0, linear: 0.0, square: 0.004 });
+    /// network.branch(Branch { from: End::Open, to: End::At(manifold), law: quadratic(0.002), fan })?;
+    /// for pascal in [0.05, 0.08] {
+    ///     network.branch(Branch { from: End::At(manifold), to: End::Open, law: quadratic(pascal), fan: None })?;
+    /// }
+    /// let flowing = network.solve(None)?;
+    /// let [all, wide, narrow] = [0, 1, 2].map(|at| flowing.flows[at].as_m3h());
+    /// assert!((all - 96.24).abs() < 0.005 && (wide - 53.75).abs() < 0.005 && (narrow - 42.49).abs() < 0.005);
+    /// assert!((flowing.pressure(manifold).unwrap().as_pa() - 144.4).abs() < 0.1);
+    /// # Ok::<(), airtally::network::Fault>(())
+    /// ```
+    pub fn solve(&self, start: Start) -> Result<Flowing, Fault> {
+        if let Some(joint) = self.dead_end() {
+            return Err(Fault::DeadEnd { joint });
+        }
+        let mut search = Search::begin(self, start);
+        let mut steps = 0;
+        while steps < MOST_STEPS && !search.step(self, steps) {
+            steps += 1;
+        }
+        let flows = search.flow.iter().map(|flow| Flow::from_m3h(flow * SECONDS_PER_HOUR)).collect();
+        Ok(Flowing { flows, pressures: search.pressure, steps, at_rest: steps < MOST_STEPS })
+    }
+}
+
+/// All that a step needs, allocated once.
+struct Search {
+    /// m³/s of each branch.
+    flow: Vec<f64>,
+    /// What each branch takes beyond its fan, Pa.
+    taken: Vec<f64>,
+    /// How easily each branch gives: m³/s for each Pa.
+    ease: Vec<f64>,
+    /// The change that the step asks for.
+    change: Vec<f64>,
+    /// Pa of each joint.
+    pressure: Vec<f64>,
+    /// The joints' equations: own weight, weight of the parent, right side.
+    own: Vec<f64>,
+    up: Vec<f64>,
+    right: Vec<f64>,
+}
+
+impl Search {
+    fn begin(network: &Network, start: Start) -> Self {
+        let (branches, joints) = (network.branches.len(), network.parents.len());
+        let like = start.filter(|start| start.flows.len() == branches);
+        let guess = |(at, branch): (usize, &Branch)| {
+            let held = branch.fan.as_ref().and_then(|fan| fan.steady());
+            let before = like.and_then(|like| like.flows.get(at)).map(|flow| flow.as_m3h() / SECONDS_PER_HOUR);
+            held.or(before).unwrap_or(FIRST_GUESS)
+        };
+        let mut search = Self {
+            flow: network.branches.iter().enumerate().map(guess).collect(),
+            taken: vec![0.0; branches],
+            ease: vec![0.0; branches],
+            change: vec![0.0; branches],
+            pressure: vec![0.0; joints],
+            own: vec![0.0; joints],
+            up: vec![0.0; joints],
+            right: vec![0.0; joints],
+        };
+        search.weigh(network);
+        search
+    }
+
+    /// One step; `true` when it changed next to nothing.
+    fn step(&mut self, network: &Network, steps: u32) -> bool {
+        self.balance(network);
+        let mut largest = 0.0_f64;
+        let mut flow = 0.0_f64;
+        for (at, branch) in network.branches.iter().enumerate() {
+            let drop = pressure_at(branch.from, &self.pressure) - pressure_at(branch.to, &self.pressure);
+            let change = self.ease[at] * (drop - self.taken[at]);
+            self.change[at] = change;
+            self.flow[at] += change;
+            largest = largest.max(change.abs());
+            flow = flow.max(self.flow[at].abs());
+        }
+        let falls = self.downhill();
+        self.weigh(network);
+        if steps > 0 {
+            self.shorten(network, falls);
+        }
+        largest <= REST * flow + STILL
+    }
+
+    /// What every branch takes, and how easily it gives, at the flows of now.
+    fn weigh(&mut self, network: &Network) {
+        for (at, branch) in network.branches.iter().enumerate() {
+            let law = branch.law.at(self.flow[at]);
+            let Some(fan) = &branch.fan else {
+                self.taken[at] = law.pressure;
+                self.ease[at] = 1.0 / law.slope.max(FLATTEST);
+                continue;
+            };
+            let drive = fan.drive(self.flow[at]);
+            self.taken[at] = law.pressure - drive.pressure;
+            let ease = 1.0 / (law.slope - drive.slope).max(FLATTEST);
+            self.ease[at] = if fan.steady().is_some() { 0.0 } else { ease };
+        }
+    }
+
+    /// The pressures at which every joint keeps its air, branches taken as straight lines.
+    fn balance(&mut self, network: &Network) {
+        self.own.fill(0.0);
+        self.up.fill(0.0);
+        self.right.fill(0.0);
+        for (at, branch) in network.branches.iter().enumerate() {
+            let ease = self.ease[at];
+            let straight = self.flow[at] - ease * self.taken[at];
+            if let End::At(Joint(joint)) = branch.from {
+                self.own[joint] += ease;
+                self.right[joint] -= straight;
+            }
+            if let End::At(Joint(joint)) = branch.to {
+                self.own[joint] += ease;
+                self.right[joint] += straight;
+            }
+            if let (End::At(from), End::At(to)) = (branch.from, branch.to) {
+                self.up[from.max(to).0] += ease;
+            }
+        }
+        self.eliminate(&network.parents);
+    }
+
+    /// From the leaves to the root, and back.
+    fn eliminate(&mut self, parents: &[Option<Joint>]) {
+        for at in (0..parents.len()).rev() {
+            let own = self.own[at].max(f64::MIN_POSITIVE);
+            self.own[at] = own;
+            if let Some(Joint(parent)) = parents[at] {
+                let share = self.up[at] / own;
+                self.own[parent] -= share * self.up[at];
+                self.right[parent] += share * self.right[at];
+            }
+        }
+        for (at, parent) in parents.iter().enumerate() {
+            let above = parent.map_or(0.0, |Joint(parent)| self.up[at] * self.pressure[parent]);
+            self.pressure[at] = (self.right[at] + above) / self.own[at];
+        }
+    }
+
+    /// How steeply the bowl falls along the change: below nought on the way down.
+    fn downhill(&self) -> f64 {
+        self.taken.iter().zip(&self.change).map(|(taken, change)| taken * change).sum()
+    }
+
+    /// Cuts a step short that went too far up the other side.
+    fn shorten(&mut self, network: &Network, falls: f64) {
+        let mut part = 1.0;
+        for _ in 0..MOST_CUTS {
+            let rises = self.downhill();
+            if falls >= 0.0 || rises <= -STEEP * falls {
+                return;
+            }
+            let shorter = part * (falls / (falls - rises)).max(SHORTEST);
+            for (flow, change) in self.flow.iter_mut().zip(&self.change) {
+                *flow -= (part - shorter) * change;
+            }
+            part = shorter;
+            self.weigh(network);
+        }
+    }
+}
+
+/// m³/s: 18 m³/h, what a tube of a house carries.
+const FIRST_GUESS: f64 = 0.005;
+/// Steps come to rest when nothing changes by more than this share of the largest flow …
+const REST: f64 = 1e-9;
+/// … or by this, m³/s.
+const STILL: f64 = 1e-15;
+/// Newton takes 5 to 8.
+const MOST_STEPS: u32 = 200;
+const MOST_CUTS: u32 = 30;
+/// A step may climb as steeply as it fell, but for this.
+const STEEP: f64 = 0.9;
+/// A step is never cut below this part of itself at once.
+const SHORTEST: f64 = 0.05;
+/// Pa for each m³/s: a branch never counts as easier than this.
+const FLATTEST: f64 = 1e-3;
