@@ -91,12 +91,40 @@ export const states = [
     await person.page.getByRole("button", { name: /^Find out what the joists are/ }).click();
     await person.page.getByLabel("Depth of the joists", { exact: true }).fill("225");
   } },
+  { name: "steps-timber", steps: async (person) => {
+    await american(person, "USA · IRC 2021", "Steps");
+    await person.page.getByLabel("The studs that tubes cross", { exact: true }).selectOption({ label: "Bearing nothing" });
+    const texts = [["Depth of the joists", "12 in"], ["Free span of the joists", "12 ft"], ["Depth of a notch in a joist", "3 in"],
+      ["Notch from the nearest bearing", "3 ft"], ["Length of the notch", "4 in"], ["Depth of the studs", "5.5 in"]];
+    for (const [label, text] of texts) await person.page.getByLabel(label, { exact: true }).fill(text);
+  } },
+  { name: "steps-outside-imc", steps: async (person) => {
+    await american(person, "USA · IMC", "Steps");
+    await person.page.getByRole("button", { name: /^Place the intake/ }).click();
+    const texts = [["Intake to the boundary", "9 ft"], ["Intake to a street or parking", "6 ft"], ["Intake above ground", "25 ft"]];
+    for (const [label, text] of texts) await person.page.getByLabel(label, { exact: true }).fill(text);
+  } },
+  { name: "air-irc", steps: (person) => american(person, "USA · IRC 2021", "Air") },
+  { name: "pocket-joist", steps: async (person) => {
+    await person.opens();
+    await person.presses("Pocket");
+    await person.page.getByRole("radio", { name: "Joist", exact: true }).check();
+    const texts = [["Depth of the joist", "9.25 in"], ["Span of the joist", "4"], ["Clear between two joists", "400"]];
+    for (const [label, text] of texts) await person.types(label, text);
+  } },
   { name: "steps-outside", steps: async (person) => {
     await example(person, "Steps");
     await person.page.getByRole("button", { name: /^Place the intake/ }).click();
     await person.page.getByLabel("Intake to the nearest foul air", { exact: true }).fill("3");
   } },
 ];
+
+async function american(person, rules, stage) {
+  await example(person);
+  await person.page.getByLabel("Rule set", { exact: true }).selectOption({ label: rules });
+  await goTo(person, stage);
+  if (stage === "Steps") await person.page.getByRole("button", { name: /^Find out what the joists are/ }).click();
+}
 
 async function example(person, stage) {
   await person.opens();

@@ -5,6 +5,7 @@ use crate::label::Label;
 use airtally::formula::Formula;
 use airtally::house::HouseField;
 use airtally::id::CheckRule;
+use airtally::pocket::{Ask, Slot};
 use airtally::steps::StepRule;
 use std::ops::Range;
 use std::sync::OnceLock;
@@ -17,6 +18,8 @@ pub struct Book {
     steps: [Range<usize>; StepRule::ALL.len()],
     checks: [Range<usize>; CheckRule::ALL.len()],
     fields: Vec<Range<usize>>,
+    asks: Vec<Range<usize>>,
+    slots: Vec<Range<usize>>,
     sums: Vec<Range<usize>>,
     values: Vec<Range<usize>>,
     symbols: Range<usize>,
@@ -54,6 +57,8 @@ impl Book {
             steps: [const { 0..0 }; StepRule::ALL.len()],
             checks: [const { 0..0 }; CheckRule::ALL.len()],
             fields: Vec::new(),
+            asks: Vec::new(),
+            slots: Vec::new(),
             sums: Vec::new(),
             values: Vec::new(),
             symbols: 0..0,
@@ -70,6 +75,8 @@ impl Book {
     fn take(&mut self, head: &str, chapter: Range<usize>) {
         match head.split_once(' ') {
             Some(("field", _)) => self.fields.push(chapter),
+            Some(("ask", _)) => self.asks.push(chapter),
+            Some(("slot", _)) => self.slots.push(chapter),
             Some(("sum", _)) => self.sums.push(chapter),
             Some(("value", _)) => self.values.push(chapter),
             Some((_, id)) => set(&mut self.checks, CheckRule::ALL.iter().position(|rule| rule.id() == id), chapter),
@@ -91,9 +98,22 @@ impl Book {
     /// The name and the hint of a field of what is found on site.
     pub(crate) fn found(&'static self, field: HouseField) -> Label {
         let first = HouseField::ON_SITE.first().map_or(0, |first| *first as usize);
-        let chapter = (field as usize).checked_sub(first).and_then(|at| self.fields.get(at));
+        self.label((field as usize).checked_sub(first).and_then(|at| self.fields.get(at)))
+    }
+
+    /// The name and the hint of a field of the pocket.
+    pub(crate) fn slot(&'static self, slot: Slot) -> Label {
+        self.label(self.slots.get(slot as usize))
+    }
+
+    fn label(&'static self, chapter: Option<&'static Range<usize>>) -> Label {
         let line = |mark| self.marked(chapter, mark).next().unwrap_or_default();
         Label { name: line('-'), hint: line(':') }
+    }
+
+    /// The line of a question of the pocket that begins with a mark.
+    pub(crate) fn ask(&self, ask: Ask, mark: char) -> Option<&str> {
+        self.marked(self.asks.get(ask as usize), mark).next()
     }
 
     /// The lines of an equation that begin with a mark.
@@ -142,6 +162,11 @@ mod tests {
         assert!(names(book, &book.values).eq(GivenId::all().map(|id| format!("{id:?}"))));
         let on_site = HouseField::ON_SITE.iter().map(|field| field.id());
         assert!(names(book, &book.fields).eq(on_site));
+        assert!(names(book, &book.asks).eq(Ask::ALL.map(|ask| format!("{ask:?}"))));
+        let slots: Vec<_> = names(book, &book.slots).collect();
+        for slot in Ask::ALL.iter().flat_map(|ask| ask.slots()) {
+            assert_eq!(slots[*slot as usize], format!("{slot:?}"));
+        }
         let sums: Vec<_> = names(book, &book.sums).collect();
         assert_eq!(sums.len(), crate::formula::tests::ALL.len());
         for (name, formula) in sums.into_iter().zip(crate::formula::tests::ALL) {

@@ -141,7 +141,7 @@ fn boost_falls_short(place: &str, gets: f64, needs: f64, display: Display) -> St
 fn stuffy_night(place: &str, ppm: f64, limit: f64) -> String {
     let shown = |ppm| format::text(ppm, Unit::PartPerMillion);
     let (ppm, limit) = (shown(ppm), shown(limit));
-    format!("{place}: CO2 reaches {ppm} by morning with the door shut, more than {limit}.")
+    format!("{place}: CO₂ reaches {ppm} by morning with the door shut, more than {limit}.")
 }
 
 fn undercut_tall(place: &str, mm: f64, display: Display) -> String {

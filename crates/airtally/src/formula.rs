@@ -159,6 +159,10 @@ pub enum Formula {
     MainBore,
     /// p_boost = p·(q_boost/q_normal)^n.
     BoostPressure,
+    /// How far extract is off supply, %.
+    OffSupply,
+    /// How far supply and extract are off their average, %.
+    OffAverage,
     /// A flow in another unit.
     FlowConversion,
 }

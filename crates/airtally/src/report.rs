@@ -6,9 +6,11 @@ pub use codes::{CodeTotals, Governs, Unknown};
 
 use crate::co2::{self, Night};
 use crate::facts::Facts;
+use crate::formula::Formula;
 use crate::given::Givens;
 use crate::house::House;
 use crate::issue::{Issue, Severity};
+use crate::quantity::{Flow, Measure};
 use crate::rules::{Demand, RuleSet};
 use crate::runs::Runs;
 use crate::shares::Shares;
@@ -172,6 +174,30 @@ impl Report {
     /// Where a line's value was made: lines that only pick one of others, or pass it on, are followed down.
     pub fn picked(&self, id: LineId) -> LineId {
         self.working.borrow().picked(id)
+    }
+
+    /// Of a line that takes the larger of two: the equations of the one taken and the one left, and what lies between.
+    ///
+    /// ```
+    /// use airtally::{edit::Edit, formula::Formula, house::{Field, House, HouseField}};
+    /// use airtally::{quantity::Unit, report::Report, rules::Level};
+    /// let floor = Field::House(HouseField::FloorArea);
+    /// let house = Edit::Set(floor, "150".into(), Unit::SquareMetre).apply(&House::new());
+    /// let report = Report::of(house);
+    /// let line = report.shares().at(Level::Normal).asked[0].line;
+    /// // England, 150 m²: 45 L/s by area, 19 L/s by bedrooms.
+    /// let (formulas, between) = report.larger_of(line).unwrap();
+    /// assert_eq!(formulas, [Formula::AdfArea, Formula::AdfTable]);
+    /// assert!((between.as_ls() - 26.0).abs() < 1e-9);
+    /// ```
+    pub fn larger_of(&self, id: LineId) -> Option<([Formula; 2], Flow)> {
+        let working = self.working.borrow();
+        working.line(id).filter(|line| matches!(line.formula, Formula::AdfWhole | Formula::Larger))?;
+        let [first, second] = working.terms(id) else { return None };
+        let (taken, left) = if second.value > first.value { (second, first) } else { (first, second) };
+        let formula = |term: &Term| working.line(term.line()?).map(|line| line.formula);
+        let between = Flow::of(Measure::new(taken.value - left.value, taken.unit))?;
+        Some(([formula(taken)?, formula(left)?], between))
     }
 
     /// Where a line stands among its like: means the same line in the report of an edited house.

@@ -4,6 +4,7 @@
 //! up to whole steps. A room gets its minimum and its weight's part of the rest; the steps are dealt by largest remainder
 //! and never below a minimum. Both sides are dealt the same number of steps, so they are equal without being adjusted.
 
+mod balance;
 mod deal;
 mod sharing;
 
@@ -16,6 +17,8 @@ use crate::quantity::{Flow, Unit};
 use crate::rules::{Air, Demand, Level};
 use crate::working::{LineId, Traced, Working};
 use sharing::Sharing;
+
+pub use balance::{Judged, Wording};
 
 /// The flows of every terminal at every level.
 #[derive(Clone, Debug)]
@@ -42,6 +45,8 @@ pub struct LevelShares {
     pub total: Flow,
     /// How the total came about.
     pub total_line: LineId,
+    /// Whether it is balanced, by each wording that the rule set has.
+    pub balance: Option<[Judged; 2]>,
     /// Rooms that take supply air.
     pub supply: Vec<Share>,
     /// Rooms that are drawn from.
@@ -102,7 +107,12 @@ impl Shares {
             let (total, most) = (normal.total.as_m3h(), most.as_m3h());
             issues.push(Issue::new(Place::House, Trouble::AboveMost { total, most }));
         }
-        Self { step, unit, step_id, levels: [away, normal, boost] }
+        let mut levels = [away, normal, boost];
+        for level in &mut levels {
+            let totals = Air::BOTH.map(|air| (level.flow(air), level.total_line));
+            level.balance = balance::judge(facts.choices.rules, totals, unit, working);
+        }
+        Self { step, unit, step_id, levels }
     }
 
     /// Everything that asks for a total at normal, largest first, and what the rules ask for at away, normal and boost,

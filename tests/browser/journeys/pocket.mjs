@@ -46,6 +46,18 @@ export default async function ({ person, page }) {
   assert.equal(await figure("Narrowest bore, at most 2.5\u{a0}m/s"), "160 mm");
   assert.equal(await figure("Narrowest bore, at most 3\u{a0}m/s"), "150 mm");
 
+  // A joist of 225 mm bears 75 mm by the American third and 56 mm by the British quarter, 1 to 1.6 m off a bearing.
+  await pocket.getByRole("radio", { name: "Joist", exact: true }).check();
+  await person.types("Depth of the joist", "225");
+  assert.equal(await figure("Largest hole the timber bears, America"), "75 mm");
+  assert.equal(await figure("Largest hole the timber bears, Britain"), "56 mm");
+  assert.equal(await pocket.locator(".total").count(), 3, "no zone without a span, no tubes without a clear width");
+  await person.types("Span of the joist", "4");
+  await person.types("Clear between two joists", "400");
+  assert.equal(await figure("British zone of holes off a bearing, at 0.4"), "1.6 m");
+  assert.equal((await figure("Tubes between two joists")).trim(), "4");
+  await pocket.getByRole("radio", { name: "Main", exact: true }).check();
+
   // Put away and opened again it still holds its texts; the house is as it was.
   await page.keyboard.press("Escape");
   await pocket.waitFor({ state: "hidden" });

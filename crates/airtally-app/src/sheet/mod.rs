@@ -9,7 +9,7 @@ mod pocket;
 pub mod put_in;
 
 use crate::context::{Page, View};
-use crate::desk::{Move, Topic};
+use crate::desk::{Book, Move, Topic};
 use crate::parts::book::no_book;
 use crate::platform::{dialog, page as window};
 use crate::ui::el::{button, el, nodes, nothing, tag, text};
@@ -81,7 +81,8 @@ fn body(view: &View, topic: Topic) -> Html {
         Topic::Under(rules, address) => other::working(view, rules, address),
         Topic::Given(id) => given::registered(view, id),
         Topic::Issues => issues::issues(view),
-        Topic::Pocket => pocket::pocket(view),
+        Topic::Pocket if view.desk.book == Book::Open => pocket::pocket(view),
+        Topic::Pocket => nothing(),
     }
 }
 

@@ -15,7 +15,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-pub(crate) const ALL: [F; 79] = [
+pub(crate) const ALL: [F; 81] = [
     F::FloorArea,
     F::AshraeTotal,
     F::AshraeTable,
@@ -94,6 +94,8 @@ pub(crate) const ALL: [F; 79] = [
     F::ValveFlow,
     F::MainBore,
     F::BoostPressure,
+    F::OffSupply,
+    F::OffAverage,
     F::FlowConversion,
 ];
 

@@ -2,8 +2,9 @@
 
 use crate::issue::missing;
 use crate::{format, formula, label};
+use airtally::formula::Formula;
 use airtally::report::{Governs, Unknown};
-use airtally::shares::Asks;
+use airtally::shares::{Asks, Judged, Wording};
 use airtally::transfer::DoorRule;
 
 /// The question.
@@ -60,6 +61,24 @@ pub fn rests_on(missing: usize) -> String {
 /// What governs.
 pub fn governs(asks: &str) -> String {
     [asks, " decides."].concat()
+}
+
+/// A wording of balanced and whether it holds.
+pub fn balanced(judged: &Judged) -> String {
+    let wording = match judged.wording {
+        Wording::OfSupply => "2021: extract within 10 % of supply",
+        Wording::OfAverage => "2021 and 2024: both within 10 % of their average",
+    };
+    [if judged.holds { "Balanced, " } else { "Not balanced, " }, wording].concat()
+}
+
+/// Of two figures for the whole dwelling the one that is taken, and by how much the other is less.
+pub fn larger(taken: Formula, left: Formula, by: &str) -> String {
+    let [taken, left] = [taken, left].map(formula::title);
+    match taken.is_empty() {
+        true => String::new(),
+        false => [taken, " is the larger; ", &lower(left), ": ", by, " less."].concat(),
+    }
 }
 
 /// What comes second.

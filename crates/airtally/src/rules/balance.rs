@@ -35,6 +35,11 @@ impl Balance {
         self.gap() / self.supply.max(self.extract)
     }
 
+    /// |S − E| as a share of the supply; of the extract alone where nothing is supplied.
+    pub fn of_supply(&self) -> f64 {
+        if self.supply > 0.0 { self.gap() / self.supply } else { self.of_larger() }
+    }
+
     /// |S − E| as a share of the average.
     pub fn of_average(&self) -> f64 {
         self.gap() / ((self.supply + self.extract) / 2.0)

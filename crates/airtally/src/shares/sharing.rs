@@ -147,7 +147,7 @@ impl Sharing<'_> {
         let mut side =
             |wishes: Vec<Wish>| if served { self.shares(&wishes, total, (flow, required.line)) } else { Vec::new() };
         let (supply, extract) = (side(supply), side(extract));
-        LevelShares { level, required, asked, total: flow, total_line, supply, extract }
+        LevelShares { level, required, asked, total: flow, total_line, balance: None, supply, extract }
     }
 
     /// T in whole steps.

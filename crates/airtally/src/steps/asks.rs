@@ -28,11 +28,8 @@ impl Asks {
             }
             R::AskOpenFlues => Self { choices: &[Choice::Fuel], fields: Vec::new() },
             R::CheckStructure => match Home::of(choices.rules) {
-                Home::UnitedStates => {
-                    let more = [H::JoistNotchLength, H::StudDepth, H::StudNotch];
-                    Self { choices: &[Choice::Joist, Choice::Stud], fields: house(&[&JOISTS[..], &more].concat()) }
-                }
-                _ => Self { choices: &[Choice::Joist], fields: house(&JOISTS) },
+                Home::UnitedStates => Self { choices: &[Choice::Joist, Choice::Stud], fields: house(&TIMBER) },
+                _ => Self { choices: &[Choice::Joist], fields: house(TIMBER.split_at(JOISTS).0) },
             },
             R::PlaceIntake => outside(choices),
             R::PullTubes => Self { choices: &[], fields: built(key) },
@@ -42,8 +39,19 @@ impl Asks {
     }
 }
 
-/// What is asked of joists everywhere.
-const JOISTS: [H; 5] = [H::JoistDepth, H::JoistSpan, H::JoistClear, H::JoistNotch, H::JoistNotchAt];
+/// What is asked of joists everywhere, then what is asked of them and of studs in the United States.
+const TIMBER: [H; 8] = [
+    H::JoistDepth,
+    H::JoistSpan,
+    H::JoistClear,
+    H::JoistNotch,
+    H::JoistNotchAt,
+    H::JoistNotchLength,
+    H::StudDepth,
+    H::StudNotch,
+];
+/// So many of them are asked everywhere.
+const JOISTS: usize = 5;
 
 /// The distances that the rule set judges, and the heights that may stand in for them.
 fn outside(choices: &Choices) -> Asks {

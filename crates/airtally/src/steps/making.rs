@@ -35,7 +35,11 @@ impl<'a> Making<'a> {
 
     /// A step of any key.
     pub(super) fn keyed(&mut self, key: StepKey, source: &'static Source, numbers: impl Into<Vec<Number>>) {
-        let numbers = numbers.into();
+        self.put(key, source, numbers.into());
+    }
+
+    #[inline(never)]
+    fn put(&mut self, key: StepKey, source: &'static Source, numbers: Vec<Number>) {
         self.steps.push(Step { key, numbers, mark: None, source, status: Status::Open, checks: Vec::new() });
     }
 
@@ -47,7 +51,11 @@ impl<'a> Making<'a> {
         source: &'static Source,
         numbers: impl Into<Vec<Number>>,
     ) {
-        let mut numbers = numbers.into();
+        self.found((rule, verdict), source, numbers.into());
+    }
+
+    #[inline(never)]
+    fn found(&mut self, (rule, verdict): (CheckRule, Verdict), source: &'static Source, mut numbers: Vec<Number>) {
         if let Some(allowed) = numbers.get_mut(1) {
             allowed.name = NumberName::Allowed;
         }
@@ -71,6 +79,7 @@ impl<'a> Making<'a> {
     }
 
     /// Reports something.
+    #[inline(never)]
     pub(super) fn say(&mut self, issue: Issue) {
         self.issues.push(issue);
     }
@@ -81,12 +90,14 @@ impl<'a> Making<'a> {
     }
 
     /// A registered value, or the person's own.
+    #[inline(never)]
     pub(super) fn given(&self, name: NumberName, id: GivenId) -> Number {
         let unit = id.given().unit;
         Number { name, value: Some(self.parts.givens.value(id)), unit, origin: Origin::Given(id) }
     }
 
     /// What was typed into a field of the house, in its own unit.
+    #[inline(never)]
     pub(super) fn typed(&self, name: NumberName, field: HouseField) -> Option<Number> {
         let found = self.parts.facts.found(field)?;
         let origin = Origin::Typed(Field::House(field));
@@ -99,6 +110,7 @@ impl<'a> Making<'a> {
     }
 
     /// A calculated value, with its line.
+    #[inline(never)]
     pub(super) fn line(
         &mut self,
         (name, formula): (NumberName, Formula),
@@ -116,6 +128,7 @@ impl<'a> Making<'a> {
     }
 
     /// The total that is set at normal or at boost, in whole steps.
+    #[inline(never)]
     pub(super) fn total(&self, level: Level) -> Number {
         let shares = self.parts.shares.at(level);
         let (value, unit) = self.in_steps(shares.total);
@@ -136,6 +149,7 @@ impl<'a> Making<'a> {
     }
 
     /// A flow in the unit in which flows are set.
+    #[inline(never)]
     pub(super) fn in_steps(&self, flow: Flow) -> (f64, Unit) {
         let unit = self.parts.shares.unit;
         (flow.as_unit(unit).unwrap_or_default(), unit)
@@ -147,6 +161,7 @@ impl<'a> Making<'a> {
     }
 
     /// Outside diameter of the tube, and its term.
+    #[inline(never)]
     pub(super) fn outside(&self) -> (Length, Term) {
         let mm = self.parts.runs.tube.outside_mm();
         (Length::from_mm(mm), Term::new("OD", mm, Unit::Millimetre, Origin::Counted))

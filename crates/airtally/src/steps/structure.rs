@@ -115,7 +115,8 @@ fn joist_notch(making: &mut Making, notch: Number, rule: &'static NotchRule) {
     };
     let (most, deepest) = part_of(making, (rule.share_at(at, span), depth, H::JoistDepth), rule.source);
     let longest = rule.long.map(|share| part_of(making, (share, depth, H::JoistDepth), rule.source));
-    let numbers: Vec<Number> = [notch, most].into_iter().chain(longest.map(|(most, _)| most)).collect();
+    let mut numbers = vec![notch, most];
+    numbers.extend(longest.map(|(most, _)| most));
     let verdict = holds(length(H::JoistNotch).is_some_and(|deep| at_least(deepest, deep)));
     making.judge(Field::House(H::JoistNotch), (C::JoistNotch, verdict), rule.source, numbers);
     if let (Some((most, longest)), Some(typed)) = (longest, making.typed(N::Length, H::JoistNotchLength)) {

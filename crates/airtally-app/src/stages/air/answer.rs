@@ -5,8 +5,9 @@ use crate::desk::Move;
 use crate::parts::doubt::doubt;
 use crate::parts::source::source_line;
 use crate::ui::chips::chips;
-use crate::ui::el::{el, maybe, nodes, nothing, text};
+use crate::ui::el::{el, maybe, nodes, nothing, tag, text};
 use crate::ui::figure::Size;
+use airtally::quantity::Unit;
 use airtally::rules::Level;
 use airtally::shares::LevelShares;
 use airtally::source::Source;
@@ -52,8 +53,16 @@ fn why(page: &Page, shares: &LevelShares) -> Html {
             say::margin(label::asks(second.by), &format::flow(margin, page.display()).to_string())
         });
     let governs = el("span", "margin-over", [text(say::governs(label::asks(first.by)))]);
+    let whole = page
+        .report
+        .larger_of(first.line)
+        .map(|([taken, left], by)| say::larger(taken, left, &format::flow(by, page.display()).to_string()));
     nodes([
-        el("p", "answer-why", [governs, text(" "), text(second.unwrap_or_default())]),
+        el(
+            "p",
+            "answer-why",
+            [governs, text(" "), text(whole.unwrap_or_default()), text(" "), text(second.unwrap_or_default())],
+        ),
         el("p", "small soft", [text(label::rules(page.house.choices.rules))]),
         maybe(source.map(source_line)),
     ])
@@ -69,8 +78,18 @@ fn totals(view: &View, shares: &LevelShares) -> Html {
     let set = format::flow(shares.total, page.display());
     let step = format::flow(all.step, page.display());
     let total =
-        |name: &'static str, figure: Html| el("div", "total", [el("dt", "", [text(name)]), el("dd", "", [figure])]);
-    let side = |name: &'static str| total(name, view.figure(name, &set, Size::Row, shares.total_line));
+        |name: AttrValue, figure: Html| el("div", "total", [el("dt", "", [text(name)]), el("dd", "", [figure])]);
+    let side = |name: &'static str| total(name.into(), view.figure(name, &set, Size::Row, shares.total_line));
     let steps = view.given_figure(say::STEP, &step, Size::Row, all.step_id);
-    el("dl", "totals", [side(say::SET_SUPPLY), side(say::SET_EXTRACT), total(say::STEP, steps)])
+    let mut list = tag("dl", "totals");
+    for row in [side(say::SET_SUPPLY), side(say::SET_EXTRACT), total(say::STEP.into(), steps)] {
+        list = list.put(row);
+    }
+    for judged in shares.balance.iter().flatten() {
+        let name = say::balanced(judged);
+        let percent = format::value(judged.percent, Unit::Percent);
+        let figure = view.figure(&name, &percent, Size::Row, judged.line);
+        list = list.put(total(name.into(), figure));
+    }
+    list.html()
 }
