@@ -68,13 +68,15 @@ impl Sharing<'_> {
 
     /// What asks for air when nobody is at home; `None` where the rules leave it at normal.
     fn away_asked(&mut self, normal: Traced<Flow>) -> Option<Vec<Asked>> {
-        let Follows::Share(id) = self.demand.away else { return None };
-        let mut asked = vec![self.share_of(normal, id)];
+        let mut asked = match self.demand.away {
+            Follows::Share(id) => vec![self.share_of(normal, id)],
+            Follows::Stated => Vec::new(),
+        };
         if let Some(whole) = self.demand.whole(Level::Away) {
             asked.push(Asked { by: Asks::WholeDwelling, flow: whole.flow, line: whole.line });
         }
         sort(&mut asked);
-        Some(asked)
+        (!asked.is_empty()).then_some(asked)
     }
 
     fn both_wishes(&self, level: Level) -> (Vec<Wish>, Vec<Wish>) {

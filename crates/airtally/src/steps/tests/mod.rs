@@ -1,6 +1,7 @@
 //! What must hold of a checklist.
 
 mod blocking;
+mod moves;
 mod numbers;
 mod on_site;
 

@@ -119,7 +119,8 @@ fn givens(report: &Report, origin: Origin) -> Vec<GivenId> {
     }
 }
 
-fn nudged(house: &House, id: GivenId) -> House {
+/// With a registered value set a little otherwise.
+pub(super) fn nudged(house: &House, id: GivenId) -> House {
     let given = id.given();
     let up = if given.unit == Unit::Count { given.value + 1.0 } else { given.value * 1.125 };
     let other = if up <= given.range.1 { up } else { given.value * 0.875 };
