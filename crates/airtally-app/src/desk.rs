@@ -79,6 +79,8 @@ pub struct Aim {
     count: u32,
     /// Id of the element.
     pub at: String,
+    /// Where a row stood that was pressed: the page keeps it there, and the focus stays where it is.
+    pub stood: Option<f64>,
 }
 
 /// The desk.
@@ -144,6 +146,8 @@ pub enum Move {
     Visit(Place),
     /// The focus to an element.
     Aim(String),
+    /// A step pressed: another opened, or all closed, while the row with this id stays under the thumb.
+    Press(OpenStep, String, Option<f64>),
     /// A unit taken for a field.
     Unit(Field, Unit),
     /// Other steps in sight.
@@ -185,7 +189,7 @@ impl Desk {
     }
 
     fn aim(&mut self, at: String) {
-        self.aim = Aim { count: self.aim.count.wrapping_add(1), at };
+        self.aim = Aim { count: self.aim.count.wrapping_add(1), at, stood: None };
     }
 
     fn go(&mut self, stage: Stage) {
@@ -239,6 +243,11 @@ impl Reducible for Desk {
             Move::Changed => next.said = next.said.filter(|said| !said.undo),
             Move::Visit(place) => next.visit(place),
             Move::Aim(at) => next.aim(at),
+            Move::Press(step, row, stood) => {
+                next.step = step;
+                next.aim(row);
+                next.aim.stood = stood;
+            }
             Move::Book(book) => next.book = book,
             Move::Show(shown) => next.shown = shown,
             Move::Step(step) => next.step = step,
@@ -268,6 +277,9 @@ pub fn field_id(field: Field) -> String {
         Field::Given(id) => ["given-", &id.given().key.replace('.', "-")].concat(),
     }
 }
+
+/// Id of the row of the step that is open.
+pub const OPEN_STEP: &str = "open-step";
 
 /// Id of the button that opens a room's row.
 pub fn row_id(room: RoomId) -> String {

@@ -1,8 +1,9 @@
 // Entering a house as a person does: press a kind of room, type its floor area, press Done.
 
-/** Adds a room. `typed` maps the labels of its fields to texts. */
-export async function addRoom(person, kind, typed = {}) {
+/** Adds a room. `typed` maps the labels of its fields to texts; `storey` is chosen where it differs from the room before. */
+export async function addRoom(person, kind, typed = {}, storey) {
   await person.presses(kind, person.region("Add a room", "group"));
+  if (storey) await inRoom(person).getByLabel("Storey", { exact: true }).selectOption({ label: storey });
   for (const [label, text] of Object.entries(typed)) await inRoom(person).getByLabel(label, { exact: true }).fill(text);
   await person.presses("Done", inRoom(person));
 }

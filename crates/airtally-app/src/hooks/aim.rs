@@ -1,6 +1,6 @@
-//! The focus goes where it is aimed.
+//! The focus goes where it is aimed, and what was pressed stays under the thumb.
 
-use crate::desk::{Aim, MAIN};
+use crate::desk::{Aim, MAIN, OPEN_STEP};
 use crate::platform::page;
 use gloo::timers::callback::Timeout;
 use yew::prelude::*;
@@ -9,9 +9,12 @@ use yew::prelude::*;
 #[hook]
 pub fn use_aim(aim: Aim) {
     use_effect_with(aim, |aim| {
-        let at = aim.at.clone();
+        let Aim { at, stood, .. } = aim.clone();
         let timer = (!at.is_empty()).then(|| {
             Timeout::new(0, move || {
+                if let Some(stood) = stood {
+                    return keep(&at, stood);
+                }
                 page::focus(&at);
                 if at == MAIN {
                     page::scroll_to_top();
@@ -20,4 +23,11 @@ pub fn use_aim(aim: Aim) {
         });
         || drop(timer)
     });
+}
+
+/// The step that opens below the pressed one comes to where that one stood; otherwise the pressed one stays.
+fn keep(pressed: &str, stood: f64) {
+    let now = page::top(pressed).unwrap_or(stood);
+    let next = page::top(OPEN_STEP).unwrap_or(now);
+    page::scroll_by(if next > now { next } else { now } - stood);
 }

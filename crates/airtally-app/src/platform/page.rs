@@ -35,6 +35,16 @@ pub fn scroll_to_top() {
     window().scroll_to_with_scroll_to_options(&top);
 }
 
+/// Where an element begins, in pixels below the upper edge of the screen.
+pub fn top(id: &str) -> Option<f64> {
+    element(id).map(|element| element.get_bounding_client_rect().top())
+}
+
+/// Scrolls down by so many pixels.
+pub fn scroll_by(pixels: f64) {
+    window().scroll_by_with_x_and_y(0.0, pixels);
+}
+
 /// The address after and with the `#`.
 pub fn hash() -> String {
     window().location().hash().unwrap_or_default()

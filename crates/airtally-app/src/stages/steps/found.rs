@@ -2,16 +2,18 @@
 
 use super::step::numbers;
 use crate::context::View;
+use crate::desk::{Move, OpenStep};
 use crate::parts::choices::choice_fields;
 use crate::parts::entry::entry;
 use crate::parts::source::source_line;
 use crate::ui::el::{el, els, nothing, tag, text};
 use crate::ui::icon::{Icon, icon};
 use airtally::on_site::Verdict;
-use airtally::steps::{Asks, Check, Step};
+use airtally::steps::{Asks, Check, Step, StepKey};
 use airtally_words::book::Book;
 use airtally_words::page as say;
 use yew::prelude::*;
+use yew::virtual_dom::ListenerKind;
 
 /// The fields of a step, where it has any.
 pub fn asks(view: &View, step: &Step) -> Html {
@@ -21,7 +23,13 @@ pub fn asks(view: &View, step: &Step) -> Html {
     }
     let choices = choice_fields(&view.page, &view.hands, choices).into_iter();
     let fields = choices.chain(fields.into_iter().map(|field| entry(view, field, None)));
-    el("div", "step-found", [el("h4", "field-label", [text(say::FOUND)]), els("div", "fields", fields)])
+    let found = tag("div", "step-found").on(ListenerKind::onfocusin, stays_open(view, step.key));
+    found.around([el("h4", "field-label", [text(say::FOUND)]), els("div", "fields", fields)])
+}
+
+/// A row does not close under the hand that types into it, also when what is typed makes the step done.
+fn stays_open(view: &View, key: StepKey) -> Callback<Event> {
+    view.hands.doing(move |hands| hands.make(Move::Step(OpenStep::This(key))))
 }
 
 /// What was found comes to this. Those that fail are seen also while the step is closed.

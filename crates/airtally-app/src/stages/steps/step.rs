@@ -1,9 +1,10 @@
 //! One step: its tick or lock, this house's numbers, the rule of thumb, the caution and who says so.
 
 use super::{found, lists};
-use crate::context::View;
-use crate::desk::{InSight, Move, OpenStep, Topic};
+use crate::context::{Hands, View};
+use crate::desk::{InSight, Move, OPEN_STEP, OpenStep, Topic};
 use crate::parts::source::source_line;
+use crate::platform::page;
 use crate::ui::el::{button, el, els, maybe, nothing, tag, text};
 use crate::ui::figure::{Size, figure, figure_button};
 use crate::ui::icon::{Icon, icon};
@@ -40,11 +41,12 @@ pub fn item(view: &View, book: &Book, step: &Step, next: Option<StepKey>) -> Htm
     let more_id = [&id, "-more"].concat();
     let head = tag("h3", "step-do").attr("id", id.clone()).attr("tabindex", "-1");
     let body = [
-        head.around([turn(view, step.key, open, title, &more_id)]),
+        head.around([turn(view, (step.key, &id), open, title)]),
         found::checks(view, book, step, true),
         tag("div", "step-more").attr("id", more_id).around(more(view, book, step)),
     ];
-    tag("li", class).key(id.clone()).around([tick(view, step, id), el("div", "step-body", body)])
+    let row = tag("li", class).key(id.clone()).attr_if("id", open.then_some(OPEN_STEP));
+    row.around([tick(view, step, id), el("div", "step-body", body)])
 }
 
 /// How it is done, this house's numbers, what is asked on site, and who says so.
@@ -65,12 +67,13 @@ fn more(view: &View, book: &Book, step: &Step) -> [Html; 9] {
 }
 
 /// The title, which opens and closes the row.
-fn turn(view: &View, key: StepKey, open: bool, title: String, more: &str) -> Html {
+fn turn(view: &View, (key, id): (StepKey, &str), open: bool, title: String) -> Html {
     let other = if open { OpenStep::None } else { OpenStep::This(key) };
-    let pressed = view.hands.doing(move |hands| hands.make(Move::Step(other)));
+    let row = id.to_owned();
+    let pressed = view.hands.doing(move |hands| press(hands, other, &row));
     let turn = button("step-turn", pressed).attr("aria-expanded", if open { "true" } else { "false" });
     let sign = icon(if open { Icon::Up } else { Icon::Down });
-    turn.attr("aria-controls", more.to_owned()).around([el("span", "", [text(title)]), sign])
+    turn.attr("aria-controls", [id, "-more"].concat()).around([el("span", "", [text(title)]), sign])
 }
 
 fn tick(view: &View, step: &Step, heading: String) -> Html {
@@ -81,16 +84,21 @@ fn tick(view: &View, step: &Step, heading: String) -> Html {
         let sign = if step.status == Status::Done { Icon::Fine } else { Icon::Caution };
         return el("span", "step-tick", [icon(sign), el("span", "aloud", [text(say::HELD)])]);
     }
-    let (key, hands) = (step.key, view.hands.clone());
+    let (key, hands, row) = (step.key, view.hands.clone(), heading.clone());
     let told = Callback::from(move |event: Event| {
         if let Some(input) = event.target_dyn_into::<HtmlInputElement>() {
             hands.edit(Edit::Tick(key, input.checked()));
-            hands.make(Move::Step(OpenStep::Next));
+            press(&hands, OpenStep::Next, &row);
         }
     });
     let input = tag("input", "tick").attr("type", "checkbox").attr("aria-labelledby", heading);
     let input = input.checked(step.status == Status::Done).on(ListenerKind::onchange, told);
     el("label", "step-tick", [input.html()])
+}
+
+/// Opens and closes while the pressed row stays under the thumb. Nothing is drawn anew before this has been done.
+fn press(hands: &Hands, step: OpenStep, row: &str) {
+    hands.make(Move::Press(step, row.to_owned(), page::top(row)));
 }
 
 /// Numbers with their names; those that were worked out open their working.
