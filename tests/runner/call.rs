@@ -26,6 +26,8 @@ pub enum Call {
     Notch { rule: String, depth: String, span: String, at: String },
     /// Reads as `pressure`.
     HousePressure { net: String, at_50: String },
+    /// Reads as `leak`: at the pressure of normal running.
+    Leak { flow: String, pressure: String },
     /// Reads as `tubes`.
     Bay { clear: String, outside: String },
     /// Reads as `verdict`: whether it is far enough away, or high enough above.
@@ -65,6 +67,9 @@ impl Call {
             (Self::HousePressure { net, at_50 }, "pressure") => {
                 let pressure = on_site::house_pressure(as_flow(net), as_flow(at_50));
                 pressure.map_or(Found::Nothing, |pressure| Found::Number(pressure.into()))
+            }
+            (Self::Leak { flow, pressure }, "leak") => {
+                Found::Number(on_site::leak_at(as_flow(flow), as_pressure(pressure)).into())
             }
             (Self::Bay { clear, outside }, "tubes") => {
                 let tubes = on_site::tubes_in_bay(as_length(clear), as_length(outside));

@@ -5,6 +5,7 @@
 
 use super::brief::flow;
 use super::{Air, Brief, Level};
+use crate::facts::RoomFacts;
 use crate::formula::Formula;
 use crate::given::GivenId;
 use crate::house::RoomKind;
@@ -13,6 +14,7 @@ use crate::source::{ARITHMETIC, Source};
 use crate::working::{LineId, Origin, Term};
 
 static CRITERIA: Source = Source::memory("Passive house criteria", "", "average air change ≥ 0.3 1/h");
+static SUPPLY: Source = Source::memory("Passive house practice", "", "bedrooms 20 to 50, living rooms 30 to 60 m³/h");
 static HEIGHT_RULE: Source = Source::published("Passive house criteria", "", "volume = floor area × 2.5 m");
 
 /// Height that counts, m.
@@ -35,10 +37,17 @@ pub fn ask(brief: &mut Brief) {
     let givens = brief.givens;
     brief.demand.away = super::Follows::Stated;
     brief.split_extract(givens.get(GivenId::PassiveKitchen).source, |room| givens.value(rate_of(room.kind)));
-    brief.split_supply(givens.get(GivenId::PassivePerson).source, |room| match room.kind {
-        kind if kind.is_bedroom() => room.sleepers.max(1.0),
-        _ => 1.0,
-    });
+    brief.split_supply(&SUPPLY, supply_weight);
+}
+
+/// What a supply room would get of 160 m³/h: 30 for one sleeper and 45 for two, bedrooms 20 to 50; a living room 55;
+/// any other room what one person needs.
+fn supply_weight(room: &RoomFacts) -> f64 {
+    match room.kind {
+        kind if kind.is_bedroom() => (15.0 + 15.0 * room.sleepers).clamp(20.0, 50.0),
+        RoomKind::Living | RoomKind::LivingKitchen => 55.0,
+        _ => 30.0,
+    }
 }
 
 /// q_max = max(30·P, ΣE), raised where the standard level would not reach 0.3 air changes.

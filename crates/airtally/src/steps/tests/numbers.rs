@@ -29,6 +29,49 @@ fn numbers_printed_in_the_handbook() {
 }
 
 #[test]
+fn distances_and_sizes_printed_in_site_practice() {
+    use NumberName as N;
+    let house = house();
+    let printed = [
+        // Section 2: the void at crossings is 2 × 75 mm.
+        (StepRule::CheckStructure, N::Crossing, 150.0),
+        // Section 3: 30 in before the unit, 2 m to outdoors, 400 mm at the throttles, a hatch of 300 mm, a silencer
+        // 0.9 m long and 100 mm wider than its main of 160 mm, the drain 1 % and the exhaust duct 2 %.
+        (StepRule::PlaceUnit, N::Distance, 30.0),
+        (StepRule::PlaceUnit, N::Length, 2.0),
+        (StepRule::PlaceManifolds, N::Distance, 400.0),
+        (StepRule::PlaceManifolds, N::Length, 300.0),
+        (StepRule::FixSilencers, N::Length, 900.0),
+        (StepRule::FixSilencers, N::Diameter, 260.0),
+        (StepRule::FallDrain, N::Fall, 0.01),
+        (StepRule::SlopeExhaust, N::Fall, 0.02),
+        // Section 4: 1 m from a bed head, 400 mm below the ceiling, 1.2 m from the hob.
+        (StepRule::PlaceBedroomValves, N::Distance, 1.0),
+        (StepRule::PlaceExtractValves, N::Distance, 400.0),
+        (StepRule::PlaceKitchenValve, N::Distance, 1.2),
+        // Section 5: 8 m from foul air. Section 7: wind of Beaufort 3.
+        (StepRule::PlaceIntake, N::Distance, 8.0),
+        (StepRule::CalmWeather, N::Wind, 3.0),
+    ];
+    for (rule, name, is) in printed {
+        assert!((value(&house, rule, name) - is).abs() < 1e-9, "{}: {}", rule.id(), value(&house, rule, name));
+    }
+}
+
+#[test]
+fn a_british_hole_lies_in_its_zone() {
+    // Rates, section 6.5: 0.25 to 0.4 of the span, here of 4 m.
+    let house = with(&house(), Field::House(HouseField::JoistDepth), "400", Unit::Millimetre);
+    let house = with(&house, Field::House(HouseField::JoistSpan), "4", Unit::Metre);
+    let step = find(&house, StepKey::house(StepRule::CheckStructure)).unwrap();
+    let numbers: Vec<f64> = step.checks[0].numbers.iter().filter_map(|number| number.value).collect();
+    // A quarter of 400 mm bears 100 mm, and 75 mm with 10 mm to pull are 85 mm.
+    let by_hand = [85.0, 100.0, 1.0, 1.6];
+    assert!(numbers.iter().zip(by_hand).all(|(number, by_hand)| (number - by_hand).abs() < 1e-9), "{numbers:?}");
+    assert_eq!(numbers.len(), by_hand.len());
+}
+
+#[test]
 fn what_the_handbook_says_of_joists() {
     let depth = |rules, tube| {
         let mut house = under(rules, &house());
