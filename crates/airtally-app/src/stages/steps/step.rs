@@ -43,14 +43,15 @@ pub fn item(view: &View, book: &Book, step: &Step, next: Option<StepKey>) -> Htm
     let body = [
         head.around([turn(view, (step.key, &id), open, title)]),
         found::checks(view, book, step, true),
-        tag("div", "step-more").attr("id", more_id).around(more(view, book, step)),
+        tag("div", "step-more").attr("id", more_id).around(more(view, book, step, open)),
     ];
     let row = tag("li", class).key(id.clone()).attr_if("id", open.then_some(OPEN_STEP));
     row.around([tick(view, step, id), el("div", "step-body", body)])
 }
 
-/// How it is done, this house's numbers, what is asked on site, and who says so.
-fn more(view: &View, book: &Book, step: &Step) -> [Html; 9] {
+/// How it is done, this house's numbers, what is asked on site, and who says so. All of it is printed, also of a closed
+/// step, but for the fields.
+fn more(view: &View, book: &Book, step: &Step, open: bool) -> [Html; 9] {
     let rule = book.rule(step.key.rule).to_owned();
     let lock = |words: String| el("p", "step-lock", [icon(Icon::Lock), el("span", "", [text(words)])]);
     [
@@ -60,7 +61,7 @@ fn more(view: &View, book: &Book, step: &Step) -> [Html; 9] {
         lists::list(view, step),
         maybe(book.caution(step.key.rule).map(|words| caution(words.to_owned()))),
         source_line(step.source),
-        found::asks(view, step),
+        if open { found::asks(view, step) } else { nothing() },
         found::checks(view, book, step, false),
         found::behind(view, step),
     ]
