@@ -6,7 +6,7 @@ mod movers;
 use super::numbers::nudged;
 use super::*;
 use crate::given::GivenId as G;
-use crate::house::{Building, Failing, Fuel, HouseField as H, TubeSize};
+use crate::house::{Building, Failing, Fuel, HouseField as H, Stud, TubeSize};
 use crate::id::CheckRule;
 use crate::working::Origin;
 use movers::{checked_by, is_fixed, moved_by};
@@ -40,17 +40,40 @@ fn full(rules: RuleSet) -> House {
     let mut choices = house.choices;
     choices.building = Building::Old;
     choices.fuel = Some(Fuel::Gas);
+    choices.stud = Some(Stud::Bearing);
     house = Edit::Choose(choices).apply(&house);
-    let metres = [H::IntakeGround, H::IntakeSource, H::IntakeExhaust, H::ExhaustOpening, H::ExhaustBoundary];
-    house = metres.into_iter().fold(house, |house, field| found(&house, field, "3.5", Unit::Metre));
-    house = found(&house, H::JoistSpan, "4", Unit::Metre);
-    house = found(&house, H::JoistDepth, "350", Unit::Millimetre);
-    house = found(&house, H::JoistClear, "420", Unit::Millimetre);
+    house = SITES.into_iter().fold(house, |house, field| found(&house, field, "3.5", Unit::Metre));
+    house = TIMBER.into_iter().fold(house, |house, (field, mm)| found(&house, field, mm, Unit::Millimetre));
     house = found(&house, H::Ach50, "0.8", Unit::PerHour);
-    house = found(&house, H::OtherFans, "50", Unit::CubicMetrePerHour);
+    for fans in [H::OtherFans, H::LargestFans] {
+        house = found(&house, fans, "50", Unit::CubicMetrePerHour);
+    }
     let house = legs(&tested(&house, "1"), "3.2 + 1.4");
     of_runs(&house, [RoomField::SupplyBuilt, RoomField::ExtractBuilt], "9", Unit::Metre)
 }
+
+const SITES: [H; 9] = [
+    H::IntakeGround,
+    H::IntakeSource,
+    H::IntakeExhaust,
+    H::IntakeBoundary,
+    H::IntakeStreet,
+    H::ExhaustOpening,
+    H::ExhaustBoundary,
+    H::ExhaustGround,
+    H::DryerOpening,
+];
+
+const TIMBER: [(H, &str); 8] = [
+    (H::JoistSpan, "4000"),
+    (H::JoistDepth, "350"),
+    (H::JoistClear, "420"),
+    (H::JoistNotch, "20"),
+    (H::JoistNotchAt, "500"),
+    (H::JoistNotchLength, "60"),
+    (H::StudDepth, "140"),
+    (H::StudNotch, "20"),
+];
 
 fn found(house: &House, field: H, text: &str, unit: Unit) -> House {
     with(house, Field::House(field), text, unit)

@@ -78,6 +78,7 @@ const PLACES: [Input; 7] = [
 /// What moves the numbers of a check.
 pub fn checked_by(rule: C) -> &'static [Input] {
     const M: Unit = Unit::Metre;
+    const MM: Unit = Unit::Millimetre;
     const M3H: Unit = Unit::CubicMetrePerHour;
     match rule {
         C::HousePressure => &[
@@ -88,10 +89,13 @@ pub fn checked_by(rule: C) -> &'static [Input] {
             I::Set(G::FlueGermany),
             I::Set(G::FlueCanada),
         ],
-        C::JoistHole => {
-            &[I::Tube, I::Found(H::JoistDepth, "300", Unit::Millimetre), I::Found(H::JoistSpan, "5", Unit::Metre)]
-        }
-        C::JoistBay => &[I::Tube, I::Found(H::JoistClear, "560", Unit::Millimetre)],
+        C::JoistHole => &[I::Tube, I::Found(H::JoistDepth, "300", MM), I::Found(H::JoistSpan, "5", M)],
+        C::JoistBay => &[I::Tube, I::Found(H::JoistClear, "560", MM)],
+        C::FanDraw => &[I::Larger, I::Found(H::LargestFans, "90", M3H)],
+        C::JoistNotch => &[I::Found(H::JoistNotch, "30", MM), I::Found(H::JoistDepth, "300", MM)],
+        C::JoistNotchLength => &[I::Found(H::JoistNotchLength, "80", MM), I::Found(H::JoistDepth, "300", MM)],
+        C::StudHole => &[I::Tube, I::Found(H::StudDepth, "200", MM)],
+        C::StudNotch => &[I::Found(H::StudNotch, "15", MM), I::Found(H::StudDepth, "200", MM)],
         C::IntakeGround => &[I::Found(H::IntakeGround, "4", M), I::Set(G::IntakeGroundCanada)],
         C::IntakeSource => &[
             I::Found(H::IntakeSource, "11", M),
@@ -108,6 +112,10 @@ pub fn checked_by(rule: C) -> &'static [Input] {
         ],
         C::ExhaustOpening => &[I::Found(H::ExhaustOpening, "2", M)],
         C::ExhaustBoundary => &[I::Found(H::ExhaustBoundary, "3", M)],
+        C::ExhaustGround => &[I::Found(H::ExhaustGround, "4", M)],
+        C::IntakeBoundary => &[I::Found(H::IntakeBoundary, "4", M)],
+        C::IntakeStreet => &[I::Found(H::IntakeStreet, "4", M)],
+        C::DryerOpening => &[I::Found(H::DryerOpening, "4", M)],
         C::Built => &[I::OneTube, I::Larger, I::Set(G::SpeedNormal), I::Set(G::SpeedBedroom), I::Set(G::SpeedBoost)],
         C::LeakSupply => {
             &[I::Larger, I::Found(H::LeakSupply, "4", M3H), I::Found(H::LeakPressure, "200", Unit::Pascal)]
