@@ -1,76 +1,74 @@
 // Working through the checklist as a person on site does: the next step, what it asks, its tick.
 import assert from "node:assert/strict";
 
+/** What is not there, or is as planned. */
+export const LEFT_EMPTY = null;
+
 /**
- * Does every step that is left, the next one first. `found` maps the label of a field to what is typed or chosen there.
- * `quickly` types in one go and ticks what asks nothing without looking. Gives the titles in order, what it took, and how often the next
- * tick lay out of sight.
+ * Does every step that is left, the next one first. `found` says by the label of each field what is typed or chosen
+ * there. `quickly` types in one go and ticks what asks nothing without looking. Gives the titles in order, what it took,
+ * and which steps had to be looked for because their tick lay out of sight.
  */
-export async function worksThrough(person, found, { quickly = false } = {}) {
+export async function worksThrough({ page }, found, { quickly = false } = {}) {
   const went = { titles: [], taps: 0, keys: 0, searched: [] };
-  for (let title = await next(person); title; title = await next(person)) {
+  for (let next = await looksAtNext(page); next; next = await looksAtNext(page)) {
+    const { title, asks } = next;
     assert.ok(!went.titles.includes(title), `“${title}” is next once more after it was done`);
     went.titles.push(title);
-    const step = await opens(person, title, went);
-    const { asks, inSight, ticked } = await looksAt(step);
-    if (!quickly && !inSight) went.searched.push(title);
-    for (const label of asks.filter((label) => label in found)) {
-      await puts(step.getByLabel(label, { exact: true }), found[label], went, quickly);
-    }
-    if (ticked) await ticks(step, title, went);
-    if (quickly) went.titles.push(...(await ticksOn(person.page)));
+    const turn = page.getByRole("button", { name: title, exact: true });
+    const step = page.getByRole("listitem").filter({ has: turn });
+    for (const label of asks) await answers(step, label, { title, found, quickly, went });
+    const { ticked, at } = asks.length > 0 ? await looksAtNext(page, title) : next;
+    if (!at) went.searched.push(title);
+    if (ticked && at && !quickly) await page.mouse.click(at.x, at.y);
+    else if (ticked) await step.getByRole("checkbox", { name: title, exact: true }).check();
+    else await step.getByRole("button", { name: "To the next step" }).click();
+    went.taps += 1;
+    if (quickly) went.titles.push(...(await ticksOn(page)));
   }
   return went;
 }
 
-/** The title of the next step; nothing when there is none. */
-async function next({ page }) {
-  const [title] = await page.locator(".answer p").filter({ hasText: /^Next:/ }).getByRole("button").allTextContents();
-  return title;
-}
-
-/** The row of a step, opened by its title where it is not open already. */
-async function opens(person, title, went) {
-  const step = person.page.getByRole("listitem").filter({ has: person.page.getByRole("button", { name: title, exact: true }) });
-  const turn = step.getByRole("button", { name: title, exact: true });
-  if ((await turn.getAttribute("aria-expanded")) === "false") {
-    await turn.click();
-    went.taps += 1;
-  }
-  return step;
-}
-
-/** The labels of what it asks, whether it is done by a tick, and whether its tick can be pressed where the page stands. */
-function looksAt(step) {
-  return step.evaluate((row) => {
-    const { x, y, width, height } = row.querySelector(".step-tick").getBoundingClientRect();
-    const there = document.elementFromPoint(x + width / 2, y + height / 2);
+/**
+ * The next step, or that of a title, opened by its title where it is not open: what it asks, whether a tick makes it
+ * done, and where its tick is, if it can be pressed where the page stands. Nothing when no step is left.
+ */
+function looksAtNext(page, title) {
+  return page.evaluate(async (wanted) => {
+    const drawn = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+    await drawn();
+    const next = [...document.querySelectorAll(".answer p")].find((line) => line.textContent.startsWith("Next:"));
+    const title = wanted ?? next?.querySelector("button").textContent;
+    if (!title) return null;
+    const turn = [...document.querySelectorAll(".step-turn")].find((turn) => turn.textContent === title);
+    if (turn.ariaExpanded === "false") {
+      turn.click();
+      await drawn();
+    }
+    const row = turn.closest("li");
+    const tick = row.querySelector(".step-tick");
+    const { x, y, width, height } = tick.getBoundingClientRect();
+    const at = { x: x + width / 2, y: y + height / 2 };
     return {
+      title,
       asks: [...row.querySelectorAll("input[type=text], select")].map((field) => field.labels[0].textContent),
-      ticked: Boolean(row.querySelector("input.tick")),
-      inSight: row.querySelector(".step-tick").contains(there),
+      ticked: Boolean(row.querySelector("input.tick:not(:checked)")),
+      at: tick.contains(document.elementFromPoint(at.x, at.y)) ? at : null,
     };
-  });
+  }, title);
 }
 
 /** Types or chooses what was found, and insists that it stands there. */
-async function puts(field, text, went, quickly) {
+async function answers(step, label, { title, found, quickly, went }) {
+  assert.ok(label in found, `nobody has found “${label}” for “${title}”`);
+  const [field, wanted] = [step.getByLabel(label, { exact: true }), found[label]];
   const shown = () => field.evaluate((it) => (it.tagName === "SELECT" ? it.selectedOptions[0].textContent : it.value));
-  if ((await shown()) === text) return;
-  if (await field.evaluate((it) => it.tagName === "SELECT")) {
-    await field.selectOption({ label: text });
-    went.taps += 2;
-  } else {
-    await (quickly ? field.fill(text) : field.pressSequentially(text));
-    went.taps += 1;
-    went.keys += text.length;
-  }
-  assert.equal(await shown(), text, "what was typed");
-}
-
-async function ticks(step, title, went) {
-  await step.getByRole("checkbox", { name: title, exact: true }).check();
+  if (wanted === LEFT_EMPTY || (await shown()) === wanted) return;
+  if (await field.evaluate((it) => it.tagName === "SELECT")) await field.selectOption({ label: wanted });
+  else await (quickly ? field.fill(wanted) : field.pressSequentially(wanted));
+  assert.equal(await shown(), wanted, `typed into “${label}”`);
   went.taps += 1;
+  went.keys += wanted.length;
 }
 
 /** Ticks on until a step asks something; the titles of what was ticked. */

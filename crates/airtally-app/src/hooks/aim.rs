@@ -27,7 +27,11 @@ pub fn use_aim(aim: Aim) {
 
 /// The step that opens below the pressed one comes to where that one stood; otherwise the pressed one stays.
 fn keep(pressed: &str, stood: f64) {
+    let stood = stood.max(CLEAR);
     let now = page::top(pressed).unwrap_or(stood);
     let next = page::top(OPEN_STEP).unwrap_or(now);
     page::scroll_by(if next > now { next } else { now } - stood);
 }
+
+/// So far below the upper edge nothing covers a row, in pixels. A long step that was pressed may begin above it.
+const CLEAR: f64 = 72.0;

@@ -4,6 +4,8 @@
 pub const ASK_STEPS: &str = "What is the next step?";
 /// Before the next step.
 pub const NEXT_STEP: &str = "Next:";
+/// To the next step, from one that a record makes done.
+pub const NEXT_ONE: &str = "To the next step";
 /// All ticked.
 pub const STEPS_FINISHED: &str = "Every step is ticked.";
 /// Below the question.

@@ -43,7 +43,7 @@ pub fn item(view: &View, book: &Book, step: &Step, next: Option<StepKey>) -> Htm
     let body = [
         head.around([turn(view, (step.key, &id), open, title)]),
         found::checks(view, book, step, true),
-        tag("div", "step-more").attr("id", more_id).around(more(view, book, step, open)),
+        tag("div", "step-more").attr("id", more_id).around(more(view, book, (step, open), next)),
     ];
     let row = tag("li", class).key(id.clone()).attr_if("id", open.then_some(OPEN_STEP));
     row.around([tick(view, step, id), el("div", "step-body", body)])
@@ -51,7 +51,7 @@ pub fn item(view: &View, book: &Book, step: &Step, next: Option<StepKey>) -> Htm
 
 /// How it is done, this house's numbers, what is asked on site, and who says so. All of it is printed, also of a closed
 /// step, but for the fields.
-fn more(view: &View, book: &Book, step: &Step, open: bool) -> [Html; 9] {
+fn more(view: &View, book: &Book, (step, open): (&Step, bool), next: Option<StepKey>) -> [Html; 10] {
     let rule = book.rule(step.key.rule).to_owned();
     let lock = |words: String| el("p", "step-lock", [icon(Icon::Lock), el("span", "", [text(words)])]);
     [
@@ -63,8 +63,14 @@ fn more(view: &View, book: &Book, step: &Step, open: bool) -> [Html; 9] {
         source_line(step.source),
         if open { found::asks(view, step) } else { nothing() },
         found::checks(view, book, step, false),
+        if open && step.is_done_by_record() { maybe(next.map(|next| way_on(view, next))) } else { nothing() },
         found::behind(view, step),
     ]
+}
+
+/// From a step that no tick closes.
+fn way_on(view: &View, next: StepKey) -> Html {
+    el("p", "", [link(view, next, say::NEXT_ONE.to_owned())])
 }
 
 /// The title, which opens and closes the row.
