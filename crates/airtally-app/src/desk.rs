@@ -10,6 +10,7 @@ use airtally::issue::Place;
 use airtally::pocket::{Ask, Scratch, Slot};
 use airtally::quantity::Unit;
 use airtally::rules::{Level, RuleSet};
+use airtally::steps::asked_by;
 use airtally::working::Address;
 use std::rc::Rc;
 use yew::{AttrValue, Reducible};
@@ -201,6 +202,14 @@ impl Desk {
     }
 
     fn visit(&mut self, place: Place) {
+        if let Place::Field(field) = place
+            && let Some(key) = asked_by(field)
+        {
+            self.stage = Stage::Steps;
+            self.shown = InSight::default();
+            self.step = OpenStep::This(key);
+            return self.aim(field_id(field));
+        }
         match place {
             Place::Field(Field::Given(id)) => return self.sheet.push(Topic::Given(id)),
             Place::Field(field) => {

@@ -47,6 +47,8 @@ function looksAtNext(page, title) {
     }
     const row = turn.closest("li");
     const tick = row.querySelector(".step-tick");
+    // A thumb waits until the page stands still.
+    for (let was = NaN; was !== tick.getBoundingClientRect().y; await drawn()) was = tick.getBoundingClientRect().y;
     const { x, y, width, height } = tick.getBoundingClientRect();
     const at = { x: x + width / 2, y: y + height / 2 };
     return {

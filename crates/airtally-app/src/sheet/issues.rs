@@ -4,7 +4,8 @@ use super::{link, visiting};
 use crate::context::{Page, View};
 use crate::ui::el::{el, els, maybe, nothing, tag, text};
 use crate::ui::icon::{Icon, icon};
-use airtally::issue::{Issue, Place, Severity};
+use airtally::house::{Field, HouseField};
+use airtally::issue::{Issue, Place, Severity, Trouble};
 use airtally_words::{issue, label, page as say};
 use yew::prelude::*;
 
@@ -34,5 +35,13 @@ fn item(page: &Page, issue: &Issue, bad: bool, visit: &Callback<Place>) -> Html 
     let words = issue::sentence(issue, &page.house);
     let sign = if bad { icon(Icon::Caution) } else { nothing() };
     let hint = maybe(issue::hint(issue).map(|hint| el("p", "small soft", [text(hint)])));
-    el("li", "", [sign, el("div", "", [link(words, issue.place, visit), hint])])
+    el("li", "", [sign, el("div", "", [link(words, place(issue), visit), hint])])
+}
+
+/// Where it can be mended: what threatens beside a flue, at the step that asks for it.
+fn place(issue: &Issue) -> Place {
+    match issue.trouble {
+        Trouble::OpenFlue | Trouble::DrawsDown { .. } => Place::Field(Field::House(HouseField::OtherFans)),
+        _ => issue.place,
+    }
 }

@@ -39,6 +39,32 @@ impl Asks {
     }
 }
 
+/// The step that asks for a field; `None` for what is typed about the house and its rooms.
+pub const fn asked_by(field: Field) -> Option<StepKey> {
+    let rule = match field {
+        Field::Room(room, RoomField::SupplyBuilt | RoomField::SupplyTubes) => {
+            return Some(StepKey::run(R::PullTubes, room, Air::Supply));
+        }
+        Field::Room(room, RoomField::ExtractBuilt | RoomField::ExtractTubes) => {
+            return Some(StepKey::run(R::PullTubes, room, Air::Extract));
+        }
+        Field::House(field) => match field {
+            H::OtherFans | H::LargestFans => R::AskOpenFlues,
+            H::JoistDepth | H::JoistSpan | H::JoistClear => R::CheckStructure,
+            H::JoistNotch | H::JoistNotchAt | H::JoistNotchLength | H::StudDepth | H::StudNotch => R::CheckStructure,
+            H::IntakeGround | H::IntakeSource | H::IntakeBelow | H::IntakeExhaust => R::PlaceIntake,
+            H::IntakeBoundary | H::IntakeStreet | H::DryerOpening => R::PlaceIntake,
+            H::ExhaustAbove | H::ExhaustOpening | H::ExhaustOver => R::PlaceIntake,
+            H::ExhaustBoundary | H::ExhaustGround => R::PlaceIntake,
+            H::LeakPressure | H::LeakSupply | H::LeakExtract => R::LeakTest,
+            H::FloorArea | H::Ceiling | H::Ach50 | H::EnvelopeHeight => return None,
+            H::WeatherFactor | H::RunTime | H::People => return None,
+        },
+        Field::HouseName | Field::RoomName(_) | Field::Room(..) | Field::Given(_) => return None,
+    };
+    Some(StepKey::house(rule))
+}
+
 /// What is asked of joists everywhere, then what is asked of them and of studs in the United States.
 const TIMBER: [H; 8] = [
     H::JoistDepth,

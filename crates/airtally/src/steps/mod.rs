@@ -19,7 +19,7 @@ mod survey;
 mod tests;
 
 pub use crate::id::{Home, Phase, StepKey, StepRule, Visit, Waits};
-pub use asks::Asks;
+pub use asks::{Asks, asked_by};
 pub use checks::Check;
 pub use list::{Parts, list};
 pub use lists::{Cable, Change, Crossing, cables, changes, crossings};

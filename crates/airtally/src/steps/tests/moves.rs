@@ -8,6 +8,7 @@ use super::*;
 use crate::given::GivenId as G;
 use crate::house::{Building, Failing, Fuel, HouseField as H, Stud, TubeSize};
 use crate::id::CheckRule;
+use crate::steps::{Asks, asked_by};
 use crate::working::Origin;
 use movers::{checked_by, is_fixed, moved_by};
 
@@ -108,6 +109,20 @@ fn changed(house: &House, input: Input) -> House {
         Input::BothStop => choices.failing = Failing::BothStop,
     }
     Edit::Choose(choices).apply(house)
+}
+
+#[test]
+fn a_field_is_asked_by_the_step_that_names_it() {
+    for rules in RuleSet::ALL {
+        let house = full(rules);
+        for step in steps(&house) {
+            let fields = Asks::of(step.key, &house.choices).fields;
+            // The blower-door test is also typed on the page of the house.
+            for field in fields.into_iter().filter(|field| *field != Field::House(H::Ach50)) {
+                assert_eq!(asked_by(field), Some(step.key), "{field:?} under {}", rules.id());
+            }
+        }
+    }
 }
 
 /// Whether a number somewhere under this rule is another one after the change.
