@@ -29,7 +29,7 @@ export const states = [
     await person.types("Name of the house", "The old coach house behind the orchard wall, second dwelling, upper part");
     await openRoom(person, "Living room");
     const name = "Living room with the reading corner beside the winter garden and the stove";
-    await inRoom(person).getByLabel("Name of the room", { exact: true }).fill(name);
+    await inRoom(person).getByLabel(/^Name/).fill(name);
   } },
   { name: "air", steps: (person) => example(person, "Air") },
   { name: "air-codes", steps: async (person) => {

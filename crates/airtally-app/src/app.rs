@@ -1,7 +1,7 @@
 //! The whole page: document and desk, what is done to the world outside, and the frame.
 
 use crate::context::{Hands, Page, Same, View};
-use crate::desk::{Desk, MAIN, Stage};
+use crate::desk::{Desk, MAIN, Move, Stage};
 use crate::frame::dock::dock;
 use crate::frame::top::{State, top};
 use crate::hooks::{kept, use_address, use_aim, use_book, use_hush, use_keeping, use_look, use_title, use_wide};
@@ -9,7 +9,8 @@ use crate::platform::page;
 use crate::sheet::{sheet, use_dialog};
 use crate::stages::{air::air, house::house, steps::steps, tubes::tubes};
 use crate::state::Notebook;
-use crate::ui::el::{el, tag, text};
+use crate::ui::el::{tag, text};
+use crate::ui::field::on_key;
 use airtally_words::page as say;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -39,10 +40,11 @@ pub fn App() -> Html {
 
     let beside = view.wide && !desk.sheet.is_empty();
     let state = State { look, can_undo: document.can_undo(), can_redo: document.can_redo() };
-    let skip = tag("a", "skip").attr("href", "#main").on(ListenerKind::onclick, skip()).around([text(say::SKIP)]);
+    let skip = tag("a", "skip").attr("href", "#main").on(|| ListenerKind::onclick, skip()).around([text(say::SKIP)]);
     let main = tag("main", "main").attr("id", MAIN).attr("tabindex", "-1").around([stage(&view)]);
     let class = if beside { "page has-sheet" } else { "page" };
-    el("div", class, [skip, top(&view, &state), dock(&view), main, sheet(&view, &dialog)])
+    let page = tag("div", class).on(|| ListenerKind::onkeydown, escape(&view.hands));
+    page.around([skip, top(&view, &state), dock(&view), main, sheet(&view, &dialog)])
 }
 
 fn stage(view: &View) -> Html {
@@ -52,6 +54,11 @@ fn stage(view: &View) -> Html {
         Stage::Tubes => tubes(view),
         Stage::Steps => steps(view),
     }
+}
+
+/// Puts the sheet away, wherever the focus is.
+fn escape(hands: &Hands) -> Callback<Event> {
+    on_key("Escape", hands.doing(|hands| hands.make(Move::CloseSheet)))
 }
 
 /// The address keeps its stage.

@@ -3,20 +3,36 @@
 /** Adds a room. `typed` maps the labels of its fields to texts; `storey` is chosen where it differs from the room before. */
 export async function addRoom(person, kind, typed = {}, storey) {
   await person.presses(kind, person.region("Add a room", "group"));
+  if (await inTable(person)) await person.page.locator(".cells tbody:focus-within").getByRole("button", { name: /^More about/ }).click();
   if (storey) await inRoom(person).getByLabel("Storey", { exact: true }).selectOption({ label: storey });
   for (const [label, text] of Object.entries(typed)) await inRoom(person).getByLabel(label, { exact: true }).fill(text);
   await person.presses("Done", inRoom(person));
 }
 
-/** The editor of the room that is open. */
+/** The room that is open: its editor, or its row in the table with the editor below. */
 export function inRoom(person) {
-  return person.page.locator(".row-edit");
+  return person.page.locator(".row-edit, .cells .is-open");
 }
 
 /** Opens a room by its name. */
 export async function openRoom(person, name) {
-  await person.page.locator(".row-open").filter({ hasText: name }).first().click();
+  const opener = (await inTable(person))
+    ? person.page.getByRole("button", { name: new RegExp(`^More about ${name}`) })
+    : person.page.locator(".row-open").filter({ hasText: name });
+  await opener.first().click();
   await inRoom(person).waitFor();
+}
+
+/** Whether the rooms stand in a table, as on a wide screen. */
+export function inTable(person) {
+  return person.page.evaluate(() => matchMedia("(min-width: 64rem)").matches);
+}
+
+/** Waits until a room of this name is there: as text in the list, as what is typed in the table. */
+export async function seesRoom(person, name) {
+  if (!(await inTable(person))) return person.sees(name);
+  const typed = (name) => [...document.querySelectorAll(".cells input")].some((cell) => cell.value === name);
+  await person.page.waitForFunction(typed, name);
 }
 
 /** Goes to a stage by its name on the bar. */

@@ -84,7 +84,8 @@ fn link(stage: Stage, shown: Stage) -> Html {
 }
 
 fn toast(said: Said, hands: &Hands) -> Html {
-    let (words, undo) = if said.undo { (say::UNDO, true) } else { (say::UNDERSTOOD, false) };
+    let undo = said.undo;
+    let (class, words) = if undo { ("toast", say::UNDO) } else { ("toast toast-stays", say::UNDERSTOOD) };
     let pressed = hands.doing(move |hands| {
         if undo {
             hands.act(Action::Undo);
@@ -92,5 +93,5 @@ fn toast(said: Said, hands: &Hands) -> Html {
         hands.make(Move::Hush);
     });
     let button = button("button", pressed).around([text(words)]);
-    el("div", "toast", [el("span", "", [text(said.words)]), button])
+    el("div", class, [el("span", "", [text(said.words)]), button])
 }

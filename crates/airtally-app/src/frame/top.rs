@@ -105,7 +105,7 @@ fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, hands: &Hands) -> 
         item(None, say::example(demo.title), true, open)
     };
     let new = hands.doing(|hands| load(hands, House::new(), say::NEW_HOUSE_BEGUN));
-    let menu = tag("div", "menu").attr("id", "menu").on(ListenerKind::onkeydown, on_key("Escape", leave));
+    let menu = tag("div", "menu").attr("id", "menu").on(|| ListenerKind::onkeydown, on_key("Escape", leave));
     menu.around([
         tag("p", "field-label").attr("aria-hidden", "true").around([text(say::LOOK)]),
         chips("chips", "look".to_owned(), say::LOOK.to_owned(), looks(look), choose),

@@ -4,11 +4,13 @@ use crate::context::Page;
 use airtally::house::{Field, HouseField, RoomField, RoomId};
 use airtally::quantity::Unit;
 use airtally_words::format::{Shown, in_display, value};
+use airtally_words::room;
 
 /// The value that counts while a field is empty; `None` where nothing does.
 pub fn default_of(page: &Page, field: Field) -> Option<Shown> {
     match field {
-        Field::HouseName | Field::RoomName(_) => None,
+        Field::HouseName => None,
+        Field::RoomName(room) => Some(Shown { number: room::name(&page.house, room), unit: "" }),
         Field::House(field) => of_house(page, field),
         Field::Room(room, field) => of_room(page, room, field),
         Field::Given(id) => Some(value(id.given().value, id.given().unit)),

@@ -17,12 +17,24 @@ use yew::prelude::*;
 
 /// A field of the document. `on_enter` is told when Enter is pressed.
 pub fn entry(view: &View, at: Field, on_enter: Option<&Callback<()>>) -> Html {
+    typing(of_document(view, at, on_enter))
+}
+
+/// A field of the document in a table: its box and what is wrong or doubtful. `named_by` are the ids of the words that
+/// name it.
+pub fn cell(view: &View, at: Field, named_by: String) -> [Html; 2] {
+    let mut of = of_document(view, at, None);
+    of.label.hint = "";
+    field::cell(&made(of), named_by)
+}
+
+fn of_document(view: &View, at: Field, on_enter: Option<&Callback<()>>) -> Typing {
     let (page, hands) = (&view.page, view.hands.clone());
     let house = &page.house;
     let unit =
         house.entry(at).map(|entry| entry.unit).or(view.desk.unit_of(at)).unwrap_or_else(|| at.unit(page.display()));
     let trouble = page.issues.iter().find(|issue| issue.place == Place::Field(at));
-    typing(Typing {
+    Typing {
         id: field_id(at),
         label: label::field(at),
         text: house.text(at).to_owned(),
@@ -38,7 +50,7 @@ pub fn entry(view: &View, at: Field, on_enter: Option<&Callback<()>>) -> Html {
             hands.edit(Edit::Set(at, text, taken));
         }),
         on_enter: on_enter.cloned(),
-    })
+    }
 }
 
 /// Any field that is read as a value or, without a limit, as a text.
@@ -68,6 +80,11 @@ pub struct Typing {
 /// Draws it.
 #[inline(never)]
 pub fn typing(of: Typing) -> Html {
+    field(made(of))
+}
+
+#[inline(never)]
+fn made(of: Typing) -> field::Field {
     let Typing { unit, units, text, typed, .. } = of;
     let readings = of.trouble.as_ref().map(|(trouble, _)| readings(*trouble, &text)).unwrap_or_default();
     let stops = of.trouble.as_ref().is_some_and(|(trouble, _)| trouble.severity() >= Severity::OutsideRule);
@@ -78,7 +95,7 @@ pub fn typing(of: Typing) -> Html {
         let (typed, text) = (typed.clone(), text.clone());
         Callback::from(move |at: usize| units.get(at).into_iter().for_each(|unit| typed.emit((text.clone(), *unit))))
     };
-    field(field::Field {
+    field::Field {
         id: of.id,
         label: of.label.name.into(),
         hint: of.label.hint.into(),
@@ -93,7 +110,7 @@ pub fn typing(of: Typing) -> Html {
         on_text: typed.reform(move |text: String| (text, unit)),
         on_unit,
         on_enter: of.on_enter,
-    })
+    }
 }
 
 /// What is wrong and, unless it is asked what was meant, what would be accepted.

@@ -10,6 +10,11 @@ pub fn element(id: &str) -> Option<Element> {
     document().get_element_by_id(id)
 }
 
+/// The id of the first element that this selector fits.
+pub fn find(selector: &str) -> Option<String> {
+    document().query_selector(selector).ok().flatten().map(|element| element.id())
+}
+
 /// Moves the focus to an element and brings it into sight. `false` when there is none.
 pub fn focus(id: &str) -> bool {
     match element(id).and_then(|element| element.dyn_into::<HtmlElement>().ok()) {

@@ -13,7 +13,6 @@ use crate::desk::{Book, Move, Topic};
 use crate::parts::book::no_book;
 use crate::platform::{dialog, page as window};
 use crate::ui::el::{button, el, nodes, nothing, tag, text};
-use crate::ui::field::on_key;
 use crate::ui::icon::{Icon, icon};
 use airtally::issue::Place;
 use airtally_words::{formula, given as registered, page as say, room};
@@ -36,9 +35,8 @@ pub fn sheet(view: &View, node: &NodeRef) -> Html {
         None => nothing(),
     };
     let dialog = tag("dialog", "sheet").attr("id", "sheet").attr("aria-labelledby", TITLE).handle(node);
-    let dialog = dialog.on(ListenerKind::oncancel, cancel(&close));
-    let dialog = dialog.on(ListenerKind::onkeydown, on_key("Escape", close.clone()));
-    dialog.on(ListenerKind::onclick, outside(node, close)).around([inside])
+    let dialog = dialog.on(|| ListenerKind::oncancel, cancel(&close));
+    dialog.on(|| ListenerKind::onclick, outside(node, close)).around([inside])
 }
 
 const TITLE: &str = "sheet-title";

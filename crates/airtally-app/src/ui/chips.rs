@@ -11,7 +11,7 @@ pub type Chip = (AttrValue, bool);
 pub fn chips(class: &'static str, name: String, label: String, chips: Vec<Chip>, chosen: &Callback<usize>) -> Html {
     let chip = |(at, (words, taken)): (usize, Chip)| {
         let input = tag("input", "").attr("type", "radio").attr("name", name.clone()).checked(taken);
-        let input = input.on(ListenerKind::onchange, chosen.reform(move |_: Event| at)).html();
+        let input = input.on(|| ListenerKind::onchange, chosen.reform(move |_: Event| at)).html();
         el("label", "chip", [input, el("span", "", [text(words)])])
     };
     let group = tag("div", class).attr("role", "radiogroup").attr("aria-label", label);

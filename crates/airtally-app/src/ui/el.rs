@@ -3,6 +3,7 @@
 //! The `html!` macro writes every element out in full where it stands: about 170 bytes each in the shipped program, which
 //! has some four hundred of them. Here a function makes them, for about 50.
 
+use std::cell::RefCell;
 use std::rc::Rc;
 use yew::prelude::*;
 use yew::virtual_dom::{AttributeOrProperty, Attributes, Key, Listener, ListenerKind, VList, VTag, VText};
@@ -40,22 +41,22 @@ pub fn maybe(node: Option<Html>) -> Html {
 /// Begins an element that has more than a class.
 #[inline(never)]
 pub fn tag(name: &'static str, class: &'static str) -> El {
-    let mut made = VTag::new(name);
-    if !class.is_empty() {
-        let values = Box::new([Some(AttributeOrProperty::Static(class))]);
-        made.set_attributes(Attributes::Dynamic { keys: &["class"], values });
-    }
-    El(Box::new(made))
+    let made = El { tag: Box::new(VTag::new(name)), names: Vec::new(), values: Vec::new() };
+    if class.is_empty() { made } else { made.with("class", AttributeOrProperty::Static(class)) }
 }
 
 /// A button with a class, told when it is pressed.
 #[inline(never)]
 pub fn button(class: &'static str, pressed: Callback<Event>) -> El {
-    tag("button", class).attr("type", "button").on(ListenerKind::onclick, pressed)
+    tag("button", class).attr("type", "button").on(|| ListenerKind::onclick, pressed)
 }
 
 /// An element that is being made.
-pub struct El(Box<VTag>);
+pub struct El {
+    tag: Box<VTag>,
+    names: Vec<&'static str>,
+    values: Vec<Option<AttributeOrProperty>>,
+}
 
 impl El {
     /// An attribute.
@@ -72,45 +73,44 @@ impl El {
     }
 
     /// Whether it is the chosen one of a list, a property: it also holds after a person has chosen another.
-    pub fn selected(mut self, selected: bool) -> Self {
-        self.0.add_property("selected", selected);
-        self
+    pub fn selected(self, selected: bool) -> Self {
+        self.with("selected", AttributeOrProperty::Property(selected.into()))
     }
 
     /// Whether a tick or a chip is set.
     pub fn checked(mut self, checked: bool) -> Self {
-        self.0.set_checked(checked);
+        self.tag.set_checked(checked);
         self
     }
 
     /// The text of a box.
     pub fn value(mut self, value: AttrValue) -> Self {
-        self.0.set_value(Some(value));
+        self.tag.set_value(Some(value));
         self
     }
 
     /// What it keeps its place by, among others like it.
     pub fn key(mut self, key: impl Into<Key>) -> Self {
-        self.0.key = Some(key.into());
+        self.tag.key = Some(key.into());
         self
     }
 
     /// The handle by which others find it.
     pub fn handle(mut self, handle: &NodeRef) -> Self {
-        self.0.node_ref = handle.clone();
+        self.tag.node_ref = handle.clone();
         self
     }
 
-    /// Told when something happens.
+    /// Told when something happens. What happens is given by a function: to copy it takes 1 kB of code.
     #[inline(never)]
-    pub fn on(mut self, kind: ListenerKind, told: Callback<Event>) -> Self {
-        self.0.add_listener(Rc::new(Told { kind, told }));
+    pub fn on(mut self, kind: fn() -> ListenerKind, told: Callback<Event>) -> Self {
+        self.tag.add_listener(Rc::new(Told { kind, told }));
         self
     }
 
     /// One more child.
     pub fn put(mut self, child: Html) -> Self {
-        self.0.add_child(child);
+        self.tag.add_child(child);
         self
     }
 
@@ -121,23 +121,48 @@ impl El {
 
     /// The element as it is.
     #[inline(never)]
-    pub fn html(self) -> Html {
-        Html::VTag(Rc::new(*self.0))
+    pub fn html(mut self) -> Html {
+        if !self.names.is_empty() {
+            self.tag.set_attributes(Attributes::Dynamic { keys: for_good(self.names), values: self.values.into() });
+        }
+        Html::VTag(Rc::new(*self.tag))
     }
 
     #[inline(never)]
     fn around_list(mut self, children: Vec<Html>) -> Html {
-        if let Some(own) = self.0.children_mut() {
+        if let Some(own) = self.tag.children_mut() {
             *own = list(children);
         }
         self.html()
     }
 
     #[inline(never)]
-    fn named(mut self, name: &'static str, value: AttrValue) -> Self {
-        self.0.add_attribute(name, value);
+    fn named(self, name: &'static str, value: AttrValue) -> Self {
+        self.with(name, AttributeOrProperty::Attribute(value))
+    }
+
+    fn with(mut self, name: &'static str, value: AttributeOrProperty) -> Self {
+        self.names.push(name);
+        self.values.push(Some(value));
         self
     }
+}
+
+thread_local! {
+    static SETS: RefCell<Vec<&'static [&'static str]>> = const { RefCell::new(Vec::new()) };
+}
+
+/// These names as a list that lives as long as the page, the same list each time: an element whose names are the same list
+/// as before is changed value by value. There are as many lists as there are ways to write an element, about a hundred.
+fn for_good(names: Vec<&'static str>) -> &'static [&'static str] {
+    SETS.with_borrow_mut(|sets| match sets.iter().find(|known| **known == names) {
+        Some(known) => known,
+        None => {
+            let names: &'static [&'static str] = Vec::leak(names);
+            sets.push(names);
+            names
+        }
+    })
 }
 
 #[inline(never)]
@@ -147,13 +172,13 @@ fn list(nodes: Vec<Html>) -> Html {
 
 /// One sort of listener for every event.
 struct Told {
-    kind: ListenerKind,
+    kind: fn() -> ListenerKind,
     told: Callback<Event>,
 }
 
 impl Listener for Told {
     fn kind(&self) -> ListenerKind {
-        self.kind.clone()
+        (self.kind)()
     }
 
     fn handle(&self, event: Event) {

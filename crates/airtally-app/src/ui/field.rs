@@ -1,7 +1,7 @@
 //! A field: label, hint, box, unit and error, tied together. What is typed is handed out as typed and never changed.
 
 use super::chips::{Chip, chips};
-use super::el::{button, el, els, nothing, tag, text};
+use super::el::{El, button, el, els, maybe, nodes, nothing, tag, text};
 use super::icon::{Icon, icon};
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
@@ -48,13 +48,27 @@ pub fn field(field: Field) -> Html {
         "" => nothing(),
         _ => tag("p", "field-hint").attr("id", part_id(&field, "-hint")).around([text(field.hint.clone())]),
     };
-    let error = remark(&field, "field-error", "-error", &field.error);
-    let doubt = remark(&field, "field-doubt", "-doubt", &field.doubt);
-    el("div", class, [label, hint, error, el("div", "entry", [entry(&field), units(&field)]), doubt, ask(&field)])
+    let [error, doubt] = remarks(&field);
+    let entry = el("div", "entry", [input(&field).html(), units(&field)]);
+    el("div", class, [label, hint, error, entry, doubt, ask(&field)])
+}
+
+/// The box of a field in a table, and what is wrong or doubtful for a line of its own. `named_by` are the ids of the
+/// words that name it.
+pub fn cell(field: &Field, named_by: String) -> [Html; 2] {
+    let unit =
+        field.units.iter().find(|(_, taken)| *taken).map(|(unit, _)| el("span", "entry-unit", [text(unit.clone())]));
+    let entry = el("div", "entry", [input(field).attr("aria-labelledby", named_by).html(), maybe(unit)]);
+    let [error, doubt] = remarks(field);
+    [entry, nodes([error, doubt, ask(field)])]
 }
 
 fn part_id(field: &Field, part: &str) -> String {
     [&field.id, part].concat()
+}
+
+fn remarks(field: &Field) -> [Html; 2] {
+    [remark(field, "field-error", "-error", &field.error), remark(field, "field-doubt", "-doubt", &field.doubt)]
 }
 
 fn remark(field: &Field, class: &'static str, part: &str, words: &Option<AttrValue>) -> Html {
@@ -63,7 +77,7 @@ fn remark(field: &Field, class: &'static str, part: &str, words: &Option<AttrVal
     tag("p", class).attr("id", part_id(field, part)).around([icon(Icon::Caution), words])
 }
 
-fn entry(field: &Field) -> Html {
+fn input(field: &Field) -> El {
     let on_text = field.on_text.clone();
     let told = Callback::from(move |event: Event| {
         if let Some(input) = event.target_dyn_into::<HtmlInputElement>() {
@@ -76,19 +90,20 @@ fn entry(field: &Field) -> Html {
     let input = input.value(field.text.clone()).attr("placeholder", field.placeholder.clone());
     let input = input.attr_if("aria-describedby", described_by(field));
     let input = input.attr_if("aria-invalid", field.error.is_some().then_some("true"));
-    let input = input.on(ListenerKind::oninput, told);
+    let input = input.on(|| ListenerKind::oninput, told);
     match field.on_enter.clone() {
-        Some(on_enter) => input.on(ListenerKind::onkeydown, on_key("Enter", on_enter)).html(),
-        None => input.html(),
+        Some(on_enter) => input.on(|| ListenerKind::onkeydown, on_key("Enter", on_enter)),
+        None => input,
     }
 }
 
-/// Told when one key is pressed, unless it belongs to a word that is still being put together.
+/// Told when one key is pressed, unless something inside took it or it belongs to a word that is still being put together.
 pub fn on_key(key: &'static str, told: Callback<()>) -> Callback<Event> {
     Callback::from(move |event: Event| {
         if let Some(event) = event.dyn_ref::<KeyboardEvent>()
             && event.key() == key
             && !event.is_composing()
+            && !event.default_prevented()
         {
             event.prevent_default();
             told.emit(());

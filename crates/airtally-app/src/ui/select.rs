@@ -19,6 +19,11 @@ pub fn select(id: String, label: &'static str, hint: &'static str, options: Opti
     el("div", "field", [label, hint, list.html()])
 }
 
+/// A select in a table. `named_by` are the ids of the words that name it.
+pub fn cell(id: String, named_by: String, (options, chosen): (Options, Callback<usize>)) -> Html {
+    list("select", options, &chosen).attr("id", id).attr("aria-labelledby", named_by).html()
+}
+
 /// A select without a visible label, for the top line.
 pub fn pick(class: &'static str, label: &'static str, options: Options, chosen: &Callback<usize>) -> Html {
     el("label", class, [el("span", "aloud", [text(label)]), list("", options, chosen).html()])
@@ -33,5 +38,5 @@ fn list(class: &'static str, options: Options, chosen: &Callback<usize>) -> El {
         }
     });
     let option = |(words, selected): (AttrValue, bool)| tag("option", "").selected(selected).around([text(words)]);
-    tag("select", class).on(ListenerKind::onchange, told).put(options.into_iter().map(option).collect())
+    tag("select", class).on(|| ListenerKind::onchange, told).put(options.into_iter().map(option).collect())
 }

@@ -36,6 +36,9 @@ pub const ASK_HOUSE: &str = "Which rooms does the house have?";
 pub const ADD_ROOM: &str = "Add a room";
 /// Below it in an empty house.
 pub const ADD_FIRST_ROOM: &str = "Press what the plan shows, one press a room. Each asks for its floor area at once.";
+/// In place of the buttons where no room can be added any more.
+pub const NO_NUMBERS_LEFT: &str =
+    "This house has used up its numbers for rooms: none can be added or copied. Begin a new house.";
 /// A room without an area.
 pub const NO_AREA: &str = "no area yet";
 /// Closes a room.
@@ -44,6 +47,11 @@ pub const DONE: &str = "Done";
 pub const KIND: &str = "Kind of room";
 /// Where it is.
 pub const STOREY: &str = "Storey";
+/// Over the column of names in the table of rooms.
+pub const NAME: &str = "Name";
+/// Below the table of rooms.
+pub const TABLE_KEYS: &str = "Enter goes down and, in the last row, adds a room. Alt with ↑ or ↓ moves a row, with Enter \
+    copies it, with Delete takes it away.";
 /// A kitchen without a door.
 pub const OPEN_KITCHEN: &str = "Open to a living space, no door between";
 /// Moves a room.
@@ -98,6 +106,16 @@ pub fn house_summary(count: usize, area: &str, people: &str) -> String {
 /// `2 sleepers`.
 pub fn sleepers(count: &str) -> String {
     [count, if count == "1" { " sleeper" } else { " sleepers" }].concat()
+}
+
+/// After the name of a column: `Floor area` `of Bedroom 1`.
+pub fn of_this(room: &str) -> String {
+    ["of ", room].concat()
+}
+
+/// Opens the rarer fields of a room.
+pub fn more_about(room: &str) -> String {
+    ["More about ", room].concat()
 }
 
 /// Beside a field.

@@ -69,9 +69,20 @@ impl Fields {
     }
 
     /// Takes a text.
+    #[inline(never)]
     pub fn text(&mut self, name: &str) -> String {
         match self.need(name) {
             Tree::Text(text) => text,
+            _ => self.wrong(name, "this must be a string"),
+        }
+    }
+
+    /// Takes a text that may be absent.
+    #[inline(never)]
+    pub fn text_or_none(&mut self, name: &str) -> Option<String> {
+        match self.take(name) {
+            Tree::Nothing => None,
+            Tree::Text(text) => Some(text),
             _ => self.wrong(name, "this must be a string"),
         }
     }
@@ -114,6 +125,12 @@ impl Fields {
     pub fn wrong<T: Default>(&mut self, name: &str, why: &str) -> T {
         self.refuse(Refusal::new(why).within(name));
         T::default()
+    }
+
+    /// Notes that a field is wrong for this reason. Apart, so that the many readers of a choice stay small.
+    #[inline(never)]
+    pub fn refuse_at(&mut self, name: &str, why: Refusal) {
+        self.refuse(why.within(name));
     }
 
     /// Notes what is wrong, unless something was before.

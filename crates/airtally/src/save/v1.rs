@@ -204,7 +204,7 @@ fn known<T: Copy, const N: usize>(
 ) -> T {
     let id = fields.text(name);
     pick(all, id_of, &id).unwrap_or_else(|| {
-        fields.refuse(unknown(&id).within(name));
+        fields.refuse_at(name, unknown(&id));
         all[0]
     })
 }
@@ -215,14 +215,10 @@ fn known_or_none<T: Copy, const N: usize>(
     all: [T; N],
     id_of: impl Fn(T) -> &'static str,
 ) -> Option<T> {
-    let id = match fields.take(name) {
-        Tree::Nothing => return None,
-        Tree::Text(id) => id,
-        _ => return fields.wrong(name, "this must be a string"),
-    };
+    let id = fields.text_or_none(name)?;
     let found = pick(all, id_of, &id);
     if found.is_none() {
-        fields.refuse(unknown(&id).within(name));
+        fields.refuse_at(name, unknown(&id));
     }
     found
 }
@@ -231,6 +227,7 @@ fn pick<T: Copy>(all: impl IntoIterator<Item = T>, id_of: impl Fn(T) -> &'static
     all.into_iter().find(|item| id_of(*item) == id)
 }
 
+#[inline(never)]
 fn unknown(id: &str) -> Refusal {
     Refusal::new(["version 1 has no \"", &short(id), "\""].concat())
 }

@@ -4,11 +4,11 @@ use super::editor::editor;
 use crate::context::View;
 use crate::desk::{Move, row_id};
 use crate::parts::air::role_tag;
-use crate::ui::el::{button, el, nothing, tag, text};
+use crate::ui::el::{El, button, el, nothing, tag, text};
 use crate::ui::figure::{Size, figure};
 use crate::ui::icon::{Icon, icon};
 use airtally::facts::RoomFacts;
-use airtally::house::Role;
+use airtally::house::{Role, RoomId};
 use airtally_words::{format, label, page as say, room};
 use yew::prelude::*;
 
@@ -17,21 +17,33 @@ pub fn row(view: &View, facts: &RoomFacts) -> Html {
     let id = facts.id;
     let name = room::name(&view.page.house, id);
     let open = view.desk.open == Some(id);
-    let panel = [&row_id(id), "-panel"].concat();
-    let turn = view.hands.doing(move |hands| hands.make(Move::Open((!open).then_some(id))));
-    let button = button("row-open", turn).attr("id", row_id(id)).attr("aria-expanded", open.to_string());
-    let button = button.attr_if("aria-controls", open.then(|| panel.clone())).around([text(name.clone())]);
     let note = el("p", "row-note", [text(note(facts, &name))]);
-    let edit = || {
-        let edit = tag("div", "row-edit").attr("id", panel).attr("role", "group").attr("aria-label", name);
-        edit.around([editor(view, id)])
-    };
+    let button = opener(view, id, "row-open").around([text(name)]);
     tag("li", if open { "row is-open" } else { "row" }).key(id.0).around([
         el("span", "row-mark", [role_tag(facts.role)]),
         el("div", "row-main", [el("h3", "row-name", [button]), note]),
         el("div", "row-figure row-turn", [area(view, facts), icon(Icon::Down)]),
-        if open { edit() } else { nothing() },
+        if open { panel(view, id, "row-edit") } else { nothing() },
     ])
+}
+
+/// Begins the button that opens the editor of a room and closes it.
+pub fn opener(view: &View, id: RoomId, class: &'static str) -> El {
+    let open = view.desk.open == Some(id);
+    let turn = view.hands.doing(move |hands| hands.make(Move::Open((!open).then_some(id))));
+    let button = button(class, turn).attr("id", row_id(id)).attr("aria-expanded", open.to_string());
+    button.attr_if("aria-controls", open.then(|| panel_id(id)))
+}
+
+/// The editor of a room where it is open.
+pub fn panel(view: &View, id: RoomId, class: &'static str) -> Html {
+    let name = room::name(&view.page.house, id);
+    let panel = tag("div", class).attr("id", panel_id(id)).attr("role", "group").attr("aria-label", name);
+    panel.around([editor(view, id)])
+}
+
+fn panel_id(id: RoomId) -> String {
+    [&row_id(id), "-panel"].concat()
 }
 
 fn note(facts: &RoomFacts, name: &str) -> String {

@@ -23,7 +23,7 @@ pub fn asks(view: &View, step: &Step) -> Html {
     }
     let choices = choice_fields(&view.page, &view.hands, choices).into_iter();
     let fields = choices.chain(fields.into_iter().map(|field| entry(view, field, None)));
-    let found = tag("div", "step-found").on(ListenerKind::onfocusin, stays_open(view, step.key));
+    let found = tag("div", "step-found").on(|| ListenerKind::onfocusin, stays_open(view, step.key));
     found.around([el("h4", "field-label", [text(say::FOUND)]), els("div", "fields", fields)])
 }
 

@@ -28,6 +28,7 @@ pub fn item(view: &View, book: &Book, step: &Step, next: Option<StepKey>) -> Htm
         OpenStep::This(key) => key == step.key,
         OpenStep::None => false,
     };
+    let whole = open || page.report.steps().len() <= MOST_WHOLE;
     let id = heading_id(&step.key);
     let title = book.title(step, &page.house, page.display());
     let class = match (step.status, open) {
@@ -43,11 +44,15 @@ pub fn item(view: &View, book: &Book, step: &Step, next: Option<StepKey>) -> Htm
     let body = [
         head.around([turn(view, (step.key, &id), open, title)]),
         found::checks(view, book, step, true),
-        tag("div", "step-more").attr("id", more_id).around(more(view, book, (step, open), next)),
+        maybe(whole.then(|| tag("div", "step-more").attr("id", more_id).around(more(view, book, (step, open), next)))),
     ];
     let row = tag("li", class).key(id.clone()).attr_if("id", open.then_some(OPEN_STEP));
     row.around([tick(view, step, id), el("div", "step-body", body)])
 }
+
+/// With more steps than this, about those of 200 rooms, only the open one is drawn whole: all of them take seconds. A shorter
+/// list is whole, so that paper shows all of it.
+const MOST_WHOLE: usize = 600;
 
 /// How it is done, this house's numbers, what is asked on site, and who says so. All of it is printed, also of a closed
 /// step, but for the fields.
@@ -99,7 +104,7 @@ fn tick(view: &View, step: &Step, heading: String) -> Html {
         }
     });
     let input = tag("input", "tick").attr("type", "checkbox").attr("aria-labelledby", heading);
-    let input = input.checked(step.status == Status::Done).on(ListenerKind::onchange, told);
+    let input = input.checked(step.status == Status::Done).on(|| ListenerKind::onchange, told);
     el("label", "step-tick", [input.html()])
 }
 
