@@ -153,7 +153,6 @@ export default async function ({ person, page }) {
 async function beginsAnew(person) {
   await person.presses("Menu");
   await person.presses("Start a new house");
-  await person.follows("To the rooms");
 }
 
 async function enters(person, { name, units, rules, rooms, house, chosen = {} }) {

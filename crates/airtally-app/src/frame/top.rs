@@ -1,7 +1,7 @@
 //! The top line: whose house, units, look, undo, and a menu.
 
 use crate::context::{Hands, Page, View};
-use crate::desk::{MAIN, Move, Said, Topic};
+use crate::desk::{MAIN, Move, Said, Stage, Topic};
 use crate::hooks::Look;
 use crate::parts::choice::{choosing, options};
 use crate::platform;
@@ -104,7 +104,10 @@ fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, hands: &Hands) -> 
         let open = hands.doing(move |hands| load(hands, (demo.house)(), say::EXAMPLE_OPENED));
         item(None, say::example(demo.title), true, open)
     };
-    let new = hands.doing(|hands| load(hands, House::new(), say::NEW_HOUSE_BEGUN));
+    let new = hands.doing(|hands| {
+        hands.make(Move::Go(Stage::House));
+        load(hands, House::new(), say::NEW_HOUSE_BEGUN);
+    });
     let menu = tag("div", "menu").attr("id", "menu").on(|| ListenerKind::onkeydown, on_key("Escape", leave));
     menu.around([
         tag("p", "field-label").attr("aria-hidden", "true").around([text(say::LOOK)]),
