@@ -4,7 +4,9 @@ use crate::context::{Hands, Page, Same, View};
 use crate::desk::{Desk, MAIN, Move, Stage};
 use crate::frame::dock::dock;
 use crate::frame::top::{State, top};
-use crate::hooks::{kept, use_address, use_aim, use_book, use_hush, use_keeping, use_look, use_title, use_wide};
+use crate::hooks::{
+    kept, use_address, use_aim, use_book, use_browser, use_hush, use_keeping, use_look, use_title, use_wide,
+};
 use crate::platform::page;
 use crate::sheet::{sheet, use_dialog};
 use crate::stages::{air::air, house::house, steps::steps, tubes::tubes};
@@ -30,7 +32,8 @@ pub fn App() -> Html {
     let look = use_look();
     let dialog = use_node_ref();
 
-    use_address(desk.stage, &view.hands);
+    use_browser(&view.hands);
+    use_address(desk.stage);
     use_title(desk.stage, &house.name);
     use_keeping(house, found.stuck, &view.hands);
     use_hush(desk.said.clone(), &view.hands);

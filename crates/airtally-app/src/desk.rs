@@ -1,7 +1,9 @@
 //! What lies open on the desk: stage, row, level, working, menu. Not part of the document, not saved, not undone.
 
+mod stage;
 mod steps;
 
+pub use stage::Stage;
 pub use steps::{Book, InSight, OpenStep, When};
 
 use airtally::given::GivenId;
@@ -14,41 +16,6 @@ use airtally::steps::asked_by;
 use airtally::working::Address;
 use std::rc::Rc;
 use yew::{AttrValue, Reducible};
-
-/// One screen of the job.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Stage {
-    /// The rooms and what is known of the house.
-    #[default]
-    House,
-    /// How much air, where.
-    Air,
-    /// How many tubes, and ports.
-    Tubes,
-    /// The checklist.
-    Steps,
-}
-
-impl Stage {
-    /// All of them, in working order.
-    pub const ALL: [Self; 4] = [Self::House, Self::Air, Self::Tubes, Self::Steps];
-
-    /// Its name in the address, after the `#`.
-    pub const fn id(self) -> &'static str {
-        match self {
-            Self::House => "house",
-            Self::Air => "air",
-            Self::Tubes => "tubes",
-            Self::Steps => "steps",
-        }
-    }
-
-    /// The stage of an address; `None` for any other text.
-    pub fn from_hash(hash: &str) -> Option<Self> {
-        let id = hash.strip_prefix('#')?;
-        Self::ALL.into_iter().find(|stage| stage.id() == id)
-    }
-}
 
 /// What a sheet explains.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -109,6 +76,8 @@ pub struct Desk {
     pub step: OpenStep,
     /// Where the book is.
     pub book: Book,
+    /// It goes to paper. Only there is a closed step drawn whole: to draw all of them at every key takes too long.
+    pub paper: bool,
     /// The question the pocket is open at.
     pub ask: Ask,
     /// What is typed into the pocket.
@@ -161,6 +130,8 @@ pub enum Move {
     Scratch(Slot, String, Unit),
     /// The book of the steps has come, or has not.
     Book(Book),
+    /// Onto paper, or back to the screen.
+    Paper(bool),
 }
 
 impl Desk {
@@ -178,6 +149,7 @@ impl Desk {
             shown: InSight::default(),
             step: OpenStep::Next,
             book: Book::OnItsWay,
+            paper: false,
             ask: Ask::default(),
             scratch: Scratch::default(),
             units: Vec::new(),
@@ -258,6 +230,7 @@ impl Reducible for Desk {
                 next.aim.stood = stood;
             }
             Move::Book(book) => next.book = book,
+            Move::Paper(paper) => next.paper = paper,
             Move::Show(shown) => next.shown = shown,
             Move::Step(step) => next.step = step,
             Move::Ask(ask) => next.ask = ask,

@@ -1,5 +1,6 @@
 //! Moist air: what it weighs, how it resists, when its water condenses.
 
+use crate::power::power;
 use crate::quantity::{Length, Pressure, Temperature};
 
 /// Air in one state: what a duct needs to know of it.
@@ -34,7 +35,7 @@ impl Air {
             return None;
         }
         let density = (p - LIGHTER * vapour) / (GAS * t);
-        let viscosity = SUTHERLAND * t * libm::sqrt(t) / (t + SUTHERLAND_TEMPERATURE);
+        let viscosity = SUTHERLAND * t * f64::sqrt(t) / (t + SUTHERLAND_TEMPERATURE);
         Some(Self { density, viscosity })
     }
 
@@ -65,7 +66,7 @@ impl Air {
 /// ```
 pub fn standard_pressure(altitude: Length) -> Option<Pressure> {
     let z = altitude.as_m();
-    let pressure = || Pressure::from_pa(SEA_LEVEL * libm::pow(1.0 - 2.255_77e-5 * z, 5.2559));
+    let pressure = || Pressure::from_pa(SEA_LEVEL * power(1.0 - 2.255_77e-5 * z, 5.2559));
     (-500.0..=11_000.0).contains(&z).then(pressure)
 }
 

@@ -23,6 +23,7 @@ pub mod issue;
 pub mod network;
 pub mod on_site;
 pub mod pocket;
+mod power;
 pub mod quantity;
 pub mod report;
 pub mod rules;

@@ -51,7 +51,7 @@ pub fn free_area(flow: Flow, pressure: Pressure, discharge: f64, density: f64) -
     if pressure <= Pressure::ZERO || density <= 0.0 || discharge <= 0.0 {
         return Area::ZERO;
     }
-    let speed = libm::sqrt(2.0 * pressure.as_pa() / density);
+    let speed = f64::sqrt(2.0 * pressure.as_pa() / density);
     Area::from_m2(flow.as_m3h() / 3600.0 / (discharge * speed))
 }
 

@@ -98,6 +98,7 @@ fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, hands: &Hands) -> 
     });
     let print = hands.doing(|hands| {
         hands.make(Move::Menu(false));
+        hands.make(Move::Paper(true));
         platform::page::print();
     });
     let example = |demo: &'static demo::Demo| {

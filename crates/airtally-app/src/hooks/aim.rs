@@ -1,8 +1,8 @@
 //! The focus goes where it is aimed, and what was pressed stays under the thumb.
 
 use crate::desk::{Aim, MAIN, OPEN_STEP};
+use crate::platform::events::after;
 use crate::platform::page;
-use gloo::timers::callback::Timeout;
 use yew::prelude::*;
 
 /// Moves the focus after everything has been drawn and a closing sheet has given its own focus back.
@@ -11,7 +11,7 @@ pub fn use_aim(aim: Aim) {
     use_effect_with(aim, |aim| {
         let Aim { at, stood, .. } = aim.clone();
         let timer = (!at.is_empty()).then(|| {
-            Timeout::new(0, move || {
+            after(0, move || {
                 if let Some(stood) = stood {
                     return keep(&at, stood);
                 }

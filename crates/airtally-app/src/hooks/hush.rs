@@ -2,7 +2,7 @@
 
 use crate::context::Hands;
 use crate::desk::{Move, Said};
-use gloo::timers::callback::Timeout;
+use crate::platform::events::after;
 use yew::prelude::*;
 
 /// How long such a remark stays, in milliseconds.
@@ -14,7 +14,7 @@ pub fn use_hush(said: Option<Said>, hands: &Hands) {
     use_effect_with((said, hands.clone()), |(said, hands)| {
         let hands = hands.clone();
         let passing = said.as_ref().is_some_and(|said| said.undo);
-        let timer = passing.then(|| Timeout::new(STAYS, move || hands.make(Move::Hush)));
+        let timer = passing.then(|| after(STAYS, move || hands.make(Move::Hush)));
         || drop(timer)
     });
 }

@@ -2,6 +2,7 @@
 
 use crate::context::{Hands, Same};
 use crate::desk::{Move, Said};
+use crate::platform::events::{after, listen};
 use crate::platform::{clock, storage};
 use crate::state::Action;
 use airtally::house::House;
@@ -63,11 +64,11 @@ pub fn use_keeping(house: Rc<House>, stuck: bool, hands: &Hands) {
         move |hands| {
             let leaving = ["pagehide", "blur"].map(|event| {
                 let (keeper, hands) = (Rc::clone(&keeper), hands.clone());
-                EventListener::new(&window(), event, move |_| keep(&keeper, &hands))
+                listen(&window(), event, move || keep(&keeper, &hands))
             });
             let hiding = {
                 let hands = hands.clone();
-                EventListener::new(&document(), "visibilitychange", move |_| keep(&keeper, &hands))
+                listen(&document(), "visibilitychange", move || keep(&keeper, &hands))
             };
             let elsewhere = take_over(hands.clone());
             || drop((leaving, hiding, elsewhere))
@@ -85,7 +86,7 @@ fn wait(keeper: &Rc<RefCell<Keeper>>, house: &Same<House>, hands: &Hands) {
     let mut keeper = keeper.borrow_mut();
     keeper.waiting = Some(Rc::clone(&house.0));
     if keeper.timer.is_none() {
-        keeper.timer = Some(Timeout::new(SOON, move || keep(&again.0, &again.1)));
+        keeper.timer = Some(after(SOON, move || keep(&again.0, &again.1)));
     }
 }
 
@@ -102,7 +103,7 @@ fn keep(keeper: &RefCell<Keeper>, hands: &Hands) {
 
 /// Another tab kept a house: show that one here, so that the older tab never writes over the newer. Can be undone.
 fn take_over(hands: Hands) -> EventListener {
-    EventListener::new(&window(), "storage", move |_| {
+    listen(&window(), "storage", move || {
         let newer = storage::read(KEY).and_then(|text| airtally_door::read_kept(&text).ok());
         if let Some(house) = newer {
             hands.act(Action::Load(house));

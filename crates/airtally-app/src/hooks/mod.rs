@@ -3,6 +3,7 @@
 mod address;
 mod aim;
 mod book;
+mod browser;
 mod hush;
 mod keep;
 mod look;
@@ -11,6 +12,7 @@ mod wide;
 pub use address::{use_address, use_title};
 pub use aim::use_aim;
 pub use book::use_book;
+pub use browser::use_browser;
 pub use hush::use_hush;
 pub use keep::{kept, use_keeping};
 pub use look::{Look, use_look};

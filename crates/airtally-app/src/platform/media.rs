@@ -1,5 +1,6 @@
 //! How wide the screen is.
 
+use super::events::listen;
 use gloo::events::EventListener;
 use web_sys::MediaQueryList;
 
@@ -15,7 +16,7 @@ pub fn is_wide() -> bool {
 pub fn on_wide(told: impl Fn(bool) + 'static) -> Option<EventListener> {
     let query = query()?;
     let asked = query.clone();
-    Some(EventListener::new(&query, "change", move |_| told(asked.matches())))
+    Some(listen(&query, "change", move || told(asked.matches())))
 }
 
 fn query() -> Option<MediaQueryList> {

@@ -2,6 +2,7 @@
 
 pub mod clock;
 pub mod dialog;
+pub mod events;
 pub mod media;
 pub mod page;
 pub mod storage;

@@ -1,5 +1,6 @@
 //! The window and its document: elements by id, focus, address, look, print.
 
+use super::events::after;
 use gloo::utils::{document, document_element, window};
 use js_sys::futures::JsFuture;
 use wasm_bindgen::JsCast;
@@ -87,7 +88,7 @@ pub async fn load(attribute: &str) -> Option<String> {
     JsFuture::from(text).await.ok()?.as_string()
 }
 
-/// Asks the browser to print.
+/// Asks the browser to print, once what was asked of the page before has been drawn.
 pub fn print() {
-    window().print().ok();
+    after(0, || drop(window().print())).forget();
 }

@@ -39,7 +39,7 @@ pub fn loss(bend: Bend) -> Option<BendLoss> {
         return None;
     }
     let turned = turning(angle);
-    let sharp = if radius <= 1.0 { 0.21 / (radius * radius * libm::sqrt(radius)) } else { 0.21 / libm::sqrt(radius) };
+    let sharp = if radius <= 1.0 { 0.21 / (radius * radius * f64::sqrt(radius)) } else { 0.21 / f64::sqrt(radius) };
     Some(BendLoss { shape: turned * sharp, arc: 0.0175 * angle * radius })
 }
 

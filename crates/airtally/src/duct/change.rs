@@ -1,5 +1,6 @@
 //! Where a duct becomes wider or narrower, and where it enters or leaves a box.
 
+use crate::power::power;
 use crate::quantity::Area;
 
 /// Air that leaves a box into a tube: flush and sharp, on the tube's speed. Idelchik 3-1.
@@ -35,7 +36,7 @@ pub fn widening(narrow: Area, wide: Area) -> Option<f64> {
 /// assert!((narrowing(narrow, wide).unwrap() - 0.2466).abs() < 5e-5);
 /// ```
 pub fn narrowing(narrow: Area, wide: Area) -> Option<f64> {
-    Some(0.5 * libm::pow(1.0 - share(narrow, wide)?, 0.75))
+    Some(0.5 * power(1.0 - share(narrow, wide)?, 0.75))
 }
 
 fn share(narrow: Area, wide: Area) -> Option<f64> {

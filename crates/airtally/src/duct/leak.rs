@@ -1,5 +1,6 @@
 //! What a duct loses through its own joints.
 
+use crate::power::power;
 use crate::quantity::{Area, Flow, Pressure};
 
 /// Classes of tightness, from the least tight.
@@ -44,7 +45,7 @@ impl Tightness {
     /// assert!((Tightness::B.leak(wall, Pressure::from_pa(100.0)).as_m3h() - 3.899).abs() < 5e-4);
     /// ```
     pub fn leak(self, wall: Area, pressure: Pressure) -> Flow {
-        Flow::from_ls(self.factor() * wall.as_m2() * libm::pow(pressure.as_pa(), EXPONENT))
+        Flow::from_ls(self.factor() * wall.as_m2() * power(pressure.as_pa(), EXPONENT))
     }
 }
 

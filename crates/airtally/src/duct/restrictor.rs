@@ -17,7 +17,7 @@ use crate::quantity::{Flow, Length, Pressure};
 /// ```
 pub fn thin_plate(hole: f64) -> Option<f64> {
     let open = hole * hole;
-    let narrowed = 1.0 + 0.707 * libm::sqrt(1.0 - open) - open;
+    let narrowed = 1.0 + 0.707 * f64::sqrt(1.0 - open) - open;
     (hole > 0.0 && hole <= 1.0).then(|| narrowed * narrowed / (open * open))
 }
 

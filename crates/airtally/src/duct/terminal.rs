@@ -1,5 +1,6 @@
 //! A valve or grille as a power of its flow.
 
+use crate::power::power;
 use crate::quantity::{Flow, Pressure};
 
 /// `Δp = c·qⁿ`, q in m³/h and Δp in Pa.
@@ -40,7 +41,7 @@ impl PowerLaw {
     /// Pressure across the terminal.
     pub fn pressure(self, flow: Flow) -> Pressure {
         let q = flow.as_m3h();
-        let size = self.scale * libm::pow(q.abs(), self.exponent);
+        let size = self.scale * power(q.abs(), self.exponent);
         Pressure::from_pa(if q < 0.0 { -size } else { size })
     }
 }

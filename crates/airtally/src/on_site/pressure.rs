@@ -1,5 +1,6 @@
 //! What the house is drawn to, and what leaks through tubes.
 
+use crate::power::power;
 use crate::quantity::{Flow, Pressure};
 
 /// The usual exponent of leaks.
@@ -25,7 +26,7 @@ pub fn house_pressure(net: Flow, at_50: Flow) -> Option<Pressure> {
     if net < Flow::ZERO || at_50 <= Flow::ZERO {
         return None;
     }
-    Some(Pressure::from_pa(TEST_PA * libm::pow(net.as_m3h() / at_50.as_m3h(), 1.0 / EXPONENT)))
+    Some(Pressure::from_pa(TEST_PA * power(net.as_m3h() / at_50.as_m3h(), 1.0 / EXPONENT)))
 }
 
 /// What leaks at the pressure of normal running, from what leaked in the test.
@@ -45,7 +46,7 @@ pub fn leak_at(flow: Flow, pressure: Pressure) -> Flow {
     if pressure <= Pressure::ZERO {
         return Flow::ZERO;
     }
-    flow * libm::pow(TUBE_PA / pressure.as_pa(), EXPONENT)
+    flow * power(TUBE_PA / pressure.as_pa(), EXPONENT)
 }
 
 /// What may leak in a test, from what may leak at the pressure of normal running: [`leak_at`] the other way round.
@@ -65,5 +66,5 @@ pub fn leak_in_test(flow: Flow, pressure: Pressure) -> Flow {
     if pressure <= Pressure::ZERO {
         return Flow::ZERO;
     }
-    flow * libm::pow(pressure.as_pa() / TUBE_PA, EXPONENT)
+    flow * power(pressure.as_pa() / TUBE_PA, EXPONENT)
 }

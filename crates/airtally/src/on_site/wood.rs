@@ -184,7 +184,7 @@ pub fn tubes_in_bay(clear: Length, outside: Length) -> u32 {
         return 0;
     }
     let between = Length::from_mm(BETWEEN_MM);
-    libm::floor((clear + between).as_mm() / (outside + between).as_mm()) as u32
+    f64::floor((clear + between).as_mm() / (outside + between).as_mm()) as u32
 }
 
 /// What is left between two tubes.

@@ -88,7 +88,7 @@ impl Sum<'_> {
         self.terms.push(Term::new("v", fast.as_ms(), Unit::MetrePerSecond, Origin::Line(line)));
         let most = self.given("v_max", GivenId::SpeedBoost);
         let slack = self.given("slack", GivenId::CountSlack);
-        let tubes = libm::ceil(fast.as_ms() / most - slack);
+        let tubes = f64::ceil(fast.as_ms() / most - slack);
         if tubes > 1.0 {
             self.record(Formula::TubesBeside, tubes, Unit::Count, &PRACTICE);
         }

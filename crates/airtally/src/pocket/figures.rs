@@ -1,5 +1,6 @@
 //! The equations of the pocket.
 
+use crate::power::power;
 use crate::quantity::{Flow, Length, Pressure, Velocity};
 
 /// A bore with the pressure that one metre of its tube takes at [`METRE_FLOW`].
@@ -43,7 +44,7 @@ const SAME_BORE: Length = Length::from_m(0.0005);
 pub fn per_metre(flow: Flow, bore: Length) -> Option<Pressure> {
     let [from, to] = METRE_RANGE;
     let metre = metre_of(bore).filter(|_| flow >= from && flow <= to)?;
-    Some(Pressure::from_pa(metre.pressure * libm::pow(flow / METRE_FLOW, METRE_EXPONENT)))
+    Some(Pressure::from_pa(metre.pressure * power(flow / METRE_FLOW, METRE_EXPONENT)))
 }
 
 /// What is known of a bore.
@@ -63,7 +64,7 @@ pub fn metre_of(bore: Length) -> Option<MetreOf> {
 /// assert_eq!(valve_flow(Flow::from_ls(2.0), Pressure::from_pa(25.0)), Flow::from_ls(10.0));
 /// ```
 pub fn valve_flow(factor: Flow, pressure: Pressure) -> Flow {
-    factor * libm::sqrt(pressure.max(Pressure::ZERO).as_pa())
+    factor * f64::sqrt(pressure.max(Pressure::ZERO).as_pa())
 }
 
 /// Bores of mains, mm.
@@ -125,5 +126,5 @@ pub fn boost_pressure(pressure: Pressure, normal: Flow, boost: Flow, exponent: f
     if normal <= Flow::ZERO || boost < Flow::ZERO {
         return Pressure::ZERO;
     }
-    pressure * libm::pow(boost / normal, exponent)
+    pressure * power(boost / normal, exponent)
 }

@@ -87,7 +87,7 @@ impl Counting<'_> {
     fn count(&mut self, wanted: &Wanted, normal: (Flow, LineId), boost: (Flow, LineId)) -> (Traced<u32>, Why) {
         let slack = self.givens.value(GivenId::CountSlack);
         let loads = [(wanted.normal, normal.0), (wanted.boost, boost.0)].map(|(flow, limit)| load(flow, limit));
-        let by_speed = libm::ceil(loads[0].max(loads[1]) - slack).max(1.0) as u32;
+        let by_speed = f64::ceil(loads[0].max(loads[1]) - slack).max(1.0) as u32;
         let least = match wanted.kind.is_kitchen() && wanted.air == Air::Extract {
             true => self.givens.value(GivenId::KitchenTubes) as u32,
             false => 1,

@@ -96,9 +96,7 @@ impl Fields {
     /// A whole number of a range.
     pub fn as_whole(&mut self, name: &str, tree: Tree, (least, most): (i64, i64)) -> i64 {
         match tree {
-            Tree::Number(number)
-                if number == libm::trunc(number) && number >= least as f64 && number <= most as f64 =>
-            {
+            Tree::Number(number) if number == f64::trunc(number) && number >= least as f64 && number <= most as f64 => {
                 number as i64
             }
             _ => {

@@ -113,7 +113,7 @@ impl Serialize for Tree {
         match self {
             Self::Nothing => into.serialize_unit(),
             Self::Flag(flag) => into.serialize_bool(*flag),
-            Self::Number(number) if *number == libm::trunc(*number) && number.abs() < WHOLE => {
+            Self::Number(number) if *number == f64::trunc(*number) && number.abs() < WHOLE => {
                 into.serialize_i64(*number as i64)
             }
             Self::Number(number) => into.serialize_f64(*number),

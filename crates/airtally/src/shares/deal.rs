@@ -41,14 +41,14 @@ const ON_STEP: f64 = 1e-9;
 /// Whole steps that make at least this flow.
 pub fn steps_up(flow: Flow, step: Flow) -> u32 {
     let steps = flow.as_m3h() / step.as_m3h();
-    libm::ceil(steps * (1.0 - ON_STEP)).max(0.0) as u32
+    f64::ceil(steps * (1.0 - ON_STEP)).max(0.0) as u32
 }
 
 /// Deals `total` steps. The caller makes sure that `total` is at least the rooms' least steps together.
 pub fn deal(wishes: &[Wish], total: u32, step: Flow) -> Vec<Card> {
     let mut cards = ideals(wishes, total, step);
     for (card, wish) in cards.iter_mut().zip(wishes) {
-        let floor = libm::floor(card.ideal.as_m3h() / step.as_m3h() + ON_STEP).max(0.0) as u32;
+        let floor = f64::floor(card.ideal.as_m3h() / step.as_m3h() + ON_STEP).max(0.0) as u32;
         card.steps = floor.max(wish.least(step));
     }
     let dealt = |cards: &[Card]| cards.iter().fold(0_u32, |sum, card| sum.saturating_add(card.steps));

@@ -123,15 +123,25 @@ pub(super) fn outside_checks(making: &mut Making) {
     }
 }
 
-fn outside_check(making: &mut Making, outside: &'static Outside) {
-    let (least, source) = match outside.least {
+/// The least distance of a check, and who says so; `None` where the rule set has no such check.
+pub(super) fn outside_least(making: &Making, check: C) -> Option<(Number, &'static Source)> {
+    let rules = outside_rules(making.parts.facts.choices.rules);
+    rules.iter().find(|outside| outside.check == check).map(|outside| least(making, outside))
+}
+
+fn least(making: &Making, outside: &Outside) -> (Number, &'static Source) {
+    match outside.least {
         Least::Given(id) if making.parts.givens.get(id).source == &YOURS => (making.given(N::Distance, id), &YOURS),
         Least::Given(id) => (making.given(N::Distance, id), outside.source),
         Least::Printed(value, unit) => {
             let origin = Origin::Printed(outside.source);
             (Number { name: N::Distance, value: Some(value), unit, origin }, outside.source)
         }
-    };
+    }
+}
+
+fn outside_check(making: &mut Making, outside: &'static Outside) {
+    let (least, source) = least(making, outside);
     let length = |field| making.parts.facts.found_length(field).unwrap_or(Length::ZERO);
     let Some(distance) = making.typed(N::Distance, outside.field) else {
         return making.check(outside.check, Verdict::Unknown, source, [least]);

@@ -6,7 +6,7 @@ use super::{grille_area, unit_maximum};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
 use crate::house::{Building, RoomKind};
-use crate::id::Home;
+use crate::id::{CheckRule, Home};
 use crate::quantity::{Length, Unit, Velocity};
 use crate::rules::{Air, Level};
 use crate::runs::Run;
@@ -147,20 +147,14 @@ fn check_unit_duty(making: &mut Making) {
 }
 
 fn place_intake(making: &mut Making) {
-    let clear = if making.home == Home::UnitedStates { G::IntakeClearFeet } else { G::IntakeClear };
-    let own = match making.home {
-        Home::UnitedStates => Some(G::OwnExhaustFeet),
-        Home::Germany => Some(G::OwnExhaustGermany),
-        Home::Canada => Some(G::OwnExhaustCanada),
-        Home::England | Home::Elsewhere => None,
-    };
+    let (clear, source) = checks::outside_least(making, CheckRule::IntakeSource).unzip();
+    let own = checks::outside_least(making, CheckRule::IntakeExhaust);
     let speed = Velocity::of(making.parts.givens.measure(G::FaceSpeed)).unwrap_or(Velocity::ZERO);
     let area = grille_area(making.total_flow(Level::Boost), speed);
     let terms = [making.term("q", making.total(Level::Boost)), making.parts.givens.term("v", G::FaceSpeed)];
     let area = (area.as_cm2(), Unit::SquareCentimetre);
     let area = making.line((N::Area, Formula::GrilleArea), area, &ARITHMETIC, &terms);
-    let mut numbers = vec![making.given(N::Distance, clear), area];
-    numbers.extend(own.map(|own| making.given(N::Distance, own)));
-    making.step_by(R::PlaceIntake, clear, numbers);
+    let numbers = clear.into_iter().chain([area]).chain(own.map(|(own, _)| own));
+    making.step(R::PlaceIntake, source.unwrap_or(&PRACTICE), numbers.collect::<Vec<_>>());
     checks::outside_checks(making);
 }

@@ -6,7 +6,7 @@ const CORE: &str = "crates/airtally/src/";
 
 /// Modules from the ground up. A module may use those on its own floor and below.
 const FLOORS: [&[&str]; 14] = [
-    &["quantity", "id", "source", "formula"],
+    &["quantity", "id", "source", "formula", "power"],
     &["by_room", "issue", "working", "air"],
     &["duct"],
     &["network"],

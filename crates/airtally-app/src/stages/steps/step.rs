@@ -28,7 +28,7 @@ pub fn item(view: &View, book: &Book, step: &Step, next: Option<StepKey>) -> Htm
         OpenStep::This(key) => key == step.key,
         OpenStep::None => false,
     };
-    let whole = open || page.report.steps().len() <= MOST_WHOLE;
+    let whole = open || view.desk.paper;
     let id = heading_id(&step.key);
     let title = book.title(step, &page.house, page.display());
     let class = match (step.status, open) {
@@ -39,23 +39,17 @@ pub fn item(view: &View, book: &Book, step: &Step, next: Option<StepKey>) -> Htm
         (Status::LockedBy(_), false) => "step is-locked",
         (Status::LockedBy(_), true) => "step is-locked is-open",
     };
-    let more_id = [&id, "-more"].concat();
     let head = tag("h3", "step-do").attr("id", id.clone()).attr("tabindex", "-1");
     let body = [
         head.around([turn(view, (step.key, &id), open, title)]),
         found::checks(view, book, step, true),
-        maybe(whole.then(|| tag("div", "step-more").attr("id", more_id).around(more(view, book, (step, open), next)))),
+        maybe(whole.then(|| el("div", "step-more", more(view, book, (step, open), next)))),
     ];
     let row = tag("li", class).key(id.clone()).attr_if("id", open.then_some(OPEN_STEP));
     row.around([tick(view, step, id), el("div", "step-body", body)])
 }
 
-/// With more steps than this, about those of 200 rooms, only the open one is drawn whole: all of them take seconds. A shorter
-/// list is whole, so that paper shows all of it.
-const MOST_WHOLE: usize = 600;
-
-/// How it is done, this house's numbers, what is asked on site, and who says so. All of it is printed, also of a closed
-/// step, but for the fields.
+/// How it is done, this house's numbers, what is asked on site, and who says so. A closed step has no fields, also on paper.
 fn more(view: &View, book: &Book, (step, open): (&Step, bool), next: Option<StepKey>) -> [Html; 10] {
     let rule = book.rule(step.key.rule).to_owned();
     let lock = |words: String| el("p", "step-lock", [icon(Icon::Lock), el("span", "", [text(words)])]);
@@ -85,7 +79,7 @@ fn turn(view: &View, (key, id): (StepKey, &str), open: bool, title: String) -> H
     let pressed = view.hands.doing(move |hands| press(hands, other, &row));
     let turn = button("step-turn", pressed).attr("aria-expanded", if open { "true" } else { "false" });
     let sign = icon(if open { Icon::Up } else { Icon::Down });
-    turn.attr("aria-controls", [id, "-more"].concat()).around([el("span", "", [text(title)]), sign])
+    turn.around([el("span", "", [text(title)]), sign])
 }
 
 fn tick(view: &View, step: &Step, heading: String) -> Html {

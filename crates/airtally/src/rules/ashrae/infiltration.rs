@@ -6,6 +6,7 @@ use crate::formula::Formula;
 use crate::given::GivenId;
 use crate::house::{Credit, Field, HouseField};
 use crate::issue::{Condition, Trouble};
+use crate::power::power;
 use crate::quantity::Unit::{self, CubicFootPerMinute as CFM};
 use crate::rules::Brief;
 use crate::rules::brief::flow;
@@ -75,7 +76,7 @@ fn infiltration(
         Term::new("H", height, Unit::Foot, typed(HouseField::EnvelopeHeight)),
         Term::new("H_r", REFERENCE, Unit::Foot, Origin::Printed(&credited.source)),
     ];
-    let stack = libm::pow(height / REFERENCE, 0.4);
+    let stack = power(height / REFERENCE, 0.4);
     let leak = (q50, Term::new("Q_50", q50, print.rate, Origin::Line(q50_line)));
     match credited.leakage {
         Leakage::BlowerDoor => {

@@ -98,6 +98,9 @@ fn supports_and_distances_follow_the_rule_set() {
     assert_eq!(distance(RuleSet::Irc2021, StepRule::SupportTubes), (4.0, Unit::Foot));
     assert_eq!(distance(RuleSet::Adf2021, StepRule::PlaceIntake), (8.0, Unit::Metre));
     assert_eq!(distance(RuleSet::Irc2024, StepRule::PlaceIntake), (10.0, Unit::Foot));
+    assert_eq!(distance(RuleSet::Canada, StepRule::PlaceIntake), (1.8, Unit::Metre));
+    let says = |rules| find(&under(rules, &house()), StepKey::house(StepRule::PlaceIntake)).unwrap().source.document;
+    assert_eq!([RuleSet::Imc, RuleSet::Irc2021, RuleSet::Ashrae2016].map(says), ["IMC", "IRC", "ASHRAE 62.2"]);
 }
 
 #[test]

@@ -65,14 +65,16 @@ pub fn moved_by(rule: R) -> &'static [Input] {
     }
 }
 
-const PLACES: [Input; 7] = [
+const PLACES: [Input; 9] = [
     I::Larger,
     I::Set(G::FaceSpeed),
     I::Set(G::IntakeClear),
     I::Set(G::IntakeClearFeet),
+    I::Set(G::IntakeSourceCanada),
     I::Set(G::OwnExhaustFeet),
     I::Set(G::OwnExhaustGermany),
     I::Set(G::OwnExhaustCanada),
+    I::Set(G::OwnExhaustF326),
 ];
 
 /// What moves the numbers of a check.
