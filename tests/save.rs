@@ -9,7 +9,7 @@ use airtally::quantity::Unit;
 use airtally::report::Report;
 use airtally::rules::{Air, RuleSet};
 use airtally::save::{self, File};
-use airtally::steps::{StepKey, StepRule};
+use airtally::steps::{Item, StepKey, StepRule};
 use serde::Deserialize;
 use std::path::PathBuf;
 
@@ -107,6 +107,11 @@ fn every_id_that_can_be_written_is_frozen() {
     for rule in StepRule::ALL {
         assert!(house.ticks.contains(&StepKey::house(rule)), "{}", rule.id());
     }
+    for item in Item::ALL {
+        let written = |tick: &StepKey| tick.item.is_some_and(|own| own.id() == item.id());
+        assert!(house.ticks.iter().any(written), "{}", item.id());
+    }
+    assert!(house.ticks.contains(&StepKey::house(StepRule::CloseCrossings).with(Item::Floor(-1))));
     for kind in RoomKind::ALL {
         assert!(house.rooms.iter().any(|room| room.kind == kind), "{}", kind.id());
     }

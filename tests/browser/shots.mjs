@@ -50,6 +50,13 @@ export const states = [
     await inRoom(person).getByLabel("Floor area", { exact: true }).fill("");
     await goTo(person, "Air");
   } },
+  { name: "steps-list", steps: async (person) => {
+    await example(person, "Steps");
+    const close = person.page.locator(".step").filter({ hasText: "Close every crossing" });
+    await close.getByRole("button").first().click();
+    await close.getByText("Exhaust duct").click();
+    await close.scrollIntoViewIfNeeded();
+  } },
   { name: "tubes", steps: (person) => example(person, "Tubes") },
   { name: "working", steps: async (person) => {
     await example(person, "Tubes");

@@ -7,7 +7,7 @@ mod sentence;
 #[cfg(test)]
 mod tests;
 
-pub use lists::{cable, change, crossing};
+pub use lists::{change, listed};
 pub use sentence::marks;
 
 use airtally::steps::{NumberName, Phase, Visit};

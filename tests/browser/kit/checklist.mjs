@@ -18,6 +18,7 @@ export async function worksThrough({ page }, found, { quickly = false } = {}) {
     const turn = page.getByRole("button", { name: title, exact: true });
     const step = page.getByRole("listitem").filter({ has: turn });
     for (const label of asks) await answers(step, label, { title, found, quickly, went });
+    went.taps += await ticksTheList(step);
     const { ticked, at } = asks.length > 0 ? await looksAtNext(page, title) : next;
     if (!at) went.searched.push(title);
     if (ticked && at && !quickly) await page.mouse.click(at.x, at.y);
@@ -54,10 +55,17 @@ function looksAtNext(page, title) {
     return {
       title,
       asks: [...row.querySelectorAll("input[type=text], select")].map((field) => field.labels[0].textContent),
-      ticked: Boolean(row.querySelector("input.tick:not(:checked)")),
+      ticked: Boolean(row.querySelector(":scope > label > input.tick:not(:checked)")),
       at: tick.contains(document.elementFromPoint(at.x, at.y)) ? at : null,
     };
   }, title);
+}
+
+/** Ticks what a step works through, thing by thing; how many that were. */
+async function ticksTheList(step) {
+  const boxes = await step.locator(".step-list input:not(:checked)").all();
+  for (const box of boxes.reverse()) await box.check();
+  return boxes.length;
 }
 
 /** Types or chooses what was found, and insists that it stands there. */
@@ -80,7 +88,7 @@ function ticksOn(page) {
     for (;;) {
       await new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn)));
       const row = document.querySelector(".step.is-open");
-      const tick = row?.querySelector("input.tick:not(:checked)");
+      const tick = row?.querySelector(":scope > label > input.tick:not(:checked)");
       const title = row?.querySelector(".step-turn").textContent;
       if (!tick || done.includes(title) || row.querySelector("input[type=text], select")) return done;
       tick.click();

@@ -4,29 +4,25 @@ use super::marks;
 use crate::{format, label, room};
 use airtally::house::{Display, House};
 use airtally::quantity::Unit;
-use airtally::steps::{Cable, Change, Crossing};
+use airtally::steps::{Change, Item, Listed};
 
-/// A place where a duct goes through something that must be closed around it.
-pub fn crossing(crossing: Crossing) -> String {
-    match crossing {
-        Crossing::OutdoorDuct => "Outdoor duct through the outside wall or roof: air barrier".to_owned(),
-        Crossing::ExhaustDuct => "Exhaust duct through the outside wall or roof: air barrier".to_owned(),
-        Crossing::Floor { storey, tubes } => {
+/// A thing on the list of a step: a crossing, or a cable with both ends.
+pub fn listed(it: &Listed, house: &House) -> String {
+    let room = || it.key.room.map(|room| room::name(house, room)).unwrap_or_default();
+    match it.key.item {
+        Some(Item::OutdoorDuct) => "Outdoor duct through the outside wall or roof: air barrier".to_owned(),
+        Some(Item::ExhaustDuct) => "Exhaust duct through the outside wall or roof: air barrier".to_owned(),
+        Some(Item::Floor(storey)) => {
             let storey = label::storey(storey).to_ascii_lowercase();
-            format!("Floor under “{storey}”: {} to rooms above; a fire line?", format::tubes(tubes))
+            format!("Floor under “{storey}”: {} to rooms above; a fire line?", format::tubes(it.tubes))
         }
-    }
-}
-
-/// A cable with both ends.
-pub fn cable(cable: Cable, house: &House) -> String {
-    match cable {
-        Cable::Boost(id) => format!("Boost switch, {}, to the unit", room::name(house, id)),
-        Cable::Humidity(id) => format!("Humidity sensor, {}, to the unit", room::name(house, id)),
-        Cable::Panel => "Control panel, where people pass, to the unit".to_owned(),
-        Cable::Isolator => {
+        Some(Item::BoostSwitch) => ["Boost switch, ", &room(), ", to the unit"].concat(),
+        Some(Item::HumiditySensor) => ["Humidity sensor, ", &room(), ", to the unit"].concat(),
+        Some(Item::Panel) => "Control panel, where people pass, to the unit".to_owned(),
+        Some(Item::Isolator) => {
             "Supply from the board to the isolator in sight of the unit: licensed electrician".to_owned()
         }
+        None => String::new(),
     }
 }
 

@@ -16,4 +16,4 @@ pub use home::Home;
 pub use level::{Air, Level};
 pub use room::RoomId;
 pub use rules::RuleSet;
-pub use step::{Phase, StepKey, StepRule, Visit, Waits};
+pub use step::{Item, Phase, StepKey, StepRule, Visit, Waits};

@@ -7,7 +7,7 @@ use super::tree::Tree;
 use crate::entry::Entry;
 use crate::house::{Building, Choices, Credit, Display, Failing, Fuel, House, Joist, KitchenDraw, Outlets, Print};
 use crate::house::{Room, RoomKind, Stud, Table, TubeSize, WetRooms};
-use crate::id::{Air, GivenId, HouseField, RoomField, RoomId, RuleSet, StepKey, StepRule};
+use crate::id::{Air, GivenId, HouseField, Item, RoomField, RoomId, RuleSet, StepKey, StepRule};
 use crate::quantity::Unit;
 
 type Opened<T> = Result<T, Refusal>;
@@ -63,10 +63,16 @@ fn write_entries<K: Copy>(entries: &[(K, Entry)], id: impl Fn(K) -> &'static str
 }
 
 fn write_tick(key: &StepKey) -> Tree {
+    let storey = match key.item {
+        Some(Item::Floor(storey)) => Tree::from(f64::from(storey)),
+        _ => Tree::Nothing,
+    };
     map([
         ("step", key.rule.id().into()),
         ("room", key.room.map_or(Tree::Nothing, |room| Tree::from(f64::from(room.0)))),
         ("air", optional(key.air.map(Air::id))),
+        ("item", optional(key.item.map(Item::id))),
+        ("storey", storey),
     ])
 }
 
@@ -120,6 +126,7 @@ pub fn open(tree: Tree) -> Opened<House> {
 
 /// Numbers of rooms.
 const IDS: (i64, i64) = (0, u32::MAX as i64);
+const STOREYS: (i64, i64) = (i8::MIN as i64, i8::MAX as i64);
 
 fn open_choices(tree: Tree) -> Opened<Choices> {
     let mut fields = Fields::of(tree);
@@ -147,7 +154,7 @@ fn open_room(tree: Tree) -> Opened<Room> {
     let id = RoomId(fields.whole("id", IDS) as u32);
     let kind = known(&mut fields, "kind", RoomKind::ALL, RoomKind::id);
     let name = fields.text("name");
-    let storey = fields.whole("storey", (i64::from(i8::MIN), i64::from(i8::MAX))) as i8;
+    let storey = fields.whole("storey", STOREYS) as i8;
     let open = match fields.take("open") {
         Tree::Nothing => None,
         Tree::Flag(open) => Some(open),
@@ -165,7 +172,11 @@ fn open_tick(tree: Tree) -> Opened<StepKey> {
         Tree::Nothing => None,
         id => Some(RoomId(fields.as_whole("room", id, IDS) as u32)),
     };
-    fields.end(StepKey { rule, room, air })
+    let item = match known_or_none(&mut fields, "item", Item::ALL, Item::id) {
+        Some(Item::Floor(_)) => Some(Item::Floor(fields.whole("storey", STOREYS) as i8)),
+        item => item,
+    };
+    fields.end(StepKey { rule, room, air, item })
 }
 
 fn open_entries<K: Copy + PartialEq>(

@@ -2,7 +2,7 @@
 
 use super::making::Making;
 use super::rough::tubes;
-use super::{Number, NumberName as N, StepKey, StepRule as R, checks, part_of_flow, trap_drop, trap_seal};
+use super::{Number, NumberName as N, StepKey, StepRule as R, checks, lists, part_of_flow, trap_drop, trap_seal};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
 use crate::id::Home;
@@ -25,6 +25,7 @@ pub(super) fn seal(making: &mut Making) {
     let wet = making.parts.facts.drawn().filter(|room| !room.kind.is_kitchen()).count();
     let kitchens = making.parts.facts.drawn().filter(|room| room.kind.is_kitchen()).count();
     making.step(R::LayCables, &PRACTICE, [making.count(N::Count, wet + kitchens), making.count(N::Count, wet)]);
+    making.works_through(lists::cables(making.parts.facts));
     let leak = leak_limit(making);
     making.step_by(R::LeakTest, G::LeakShare, [making.given(N::Pressure, G::LeakPressure), leak]);
     checks::leak_checks(making);
@@ -77,6 +78,7 @@ fn trap(making: &mut Making) -> [Number; 2] {
 /// Close up, and keep dirt out.
 pub(super) fn protect(making: &mut Making) {
     making.step(R::CloseCrossings, &PRACTICE, []);
+    making.works_through(lists::crossings(making.parts.facts, making.parts.runs));
     making.step(R::CloseUp, &PRACTICE, []);
     let ends = 2;
     let open = making.count(N::Count, tubes(making).saturating_mul(ends));

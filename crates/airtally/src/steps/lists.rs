@@ -1,28 +1,24 @@
-//! Lists that a step works through item by item: crossings and cables.
+//! Lists that a step works through thing by thing: crossings and cables. And what was changed on site.
 
-use crate::facts::Facts;
-use crate::id::RoomId;
+use super::StepKey;
+use crate::facts::{Facts, RoomFacts};
+use crate::id::{Item, RoomId, StepRule as R};
 use crate::rules::Air;
 use crate::runs::Runs;
 
-/// A place where a duct goes through something that must be closed around it.
+/// A thing on the list of a step.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Crossing {
-    /// The outdoor duct through the outside wall or roof.
-    OutdoorDuct,
-    /// The exhaust duct through the outside wall or roof.
-    ExhaustDuct,
-    /// The floor of a storey: so many tubes go to the rooms on it and above.
-    Floor {
-        /// The storey above the floor.
-        storey: i8,
-        /// Tubes of the rooms on it and above.
-        tubes: u32,
-    },
+pub struct Listed {
+    /// What its tick belongs to.
+    pub key: StepKey,
+    /// Tubes that go through it.
+    pub tubes: u32,
+    /// Whether it is ticked.
+    pub done: bool,
 }
 
-/// The crossings of a house, from outside in and from the bottom up.
-pub fn crossings(facts: &Facts, runs: &Runs) -> Vec<Crossing> {
+/// Where ducts go through something that must be closed around them, from outside in and from the bottom up.
+pub(super) fn crossings(facts: &Facts, runs: &Runs) -> Vec<Listed> {
     let storeys = || facts.rooms.iter().map(|room| room.storey);
     let (lowest, highest) = (storeys().min().unwrap_or(0), storeys().max().unwrap_or(0));
     let storey_of = |id| facts.rooms.iter().find(|room| room.id == id).map(|room| room.storey);
@@ -30,28 +26,24 @@ pub fn crossings(facts: &Facts, runs: &Runs) -> Vec<Crossing> {
         let above = runs.runs.iter().filter(|run| storey_of(run.room).is_some_and(|own| own >= storey));
         above.fold(0_u32, |sum, run| sum.saturating_add(run.tubes.value))
     };
-    let floors = (lowest..highest).map(|below| Crossing::Floor { storey: below + 1, tubes: tubes(below + 1) });
-    [Crossing::OutdoorDuct, Crossing::ExhaustDuct].into_iter().chain(floors).collect()
+    let crossing = |item, tubes| listed(StepKey::house(R::CloseCrossings).with(item), tubes);
+    let floors = (lowest..highest).map(|below| crossing(Item::Floor(below + 1), tubes(below + 1)));
+    let ducts = [Item::OutdoorDuct, Item::ExhaustDuct].map(|duct| crossing(duct, 0));
+    ducts.into_iter().chain(floors).collect()
 }
 
-/// A cable that is laid before the board goes up.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Cable {
-    /// From a boost switch in a room that is drawn from.
-    Boost(RoomId),
-    /// From a humidity sensor in a bathroom or another wet room.
-    Humidity(RoomId),
-    /// From the control panel.
-    Panel,
-    /// From the isolator in sight of the unit, with the supply.
-    Isolator,
+/// The cables that are laid before the board goes up: a boost switch in every room that is drawn from, a humidity sensor
+/// in the wet ones, the control panel, the isolator in sight of the unit.
+pub(super) fn cables(facts: &Facts) -> Vec<Listed> {
+    let of = |room: &RoomFacts, item| StepKey::room(R::LayCables, room.id).with(item);
+    let boost = facts.drawn().map(|room| of(room, Item::BoostSwitch));
+    let humidity = facts.drawn().filter(|room| !room.kind.is_kitchen()).map(|room| of(room, Item::HumiditySensor));
+    let house = [Item::Panel, Item::Isolator].map(|item| StepKey::house(R::LayCables).with(item));
+    boost.chain(humidity).chain(house).map(|key| listed(key, 0)).collect()
 }
 
-/// The cables of a house.
-pub fn cables(facts: &Facts) -> Vec<Cable> {
-    let boost = facts.drawn().map(|room| Cable::Boost(room.id));
-    let humidity = facts.drawn().filter(|room| !room.kind.is_kitchen()).map(|room| Cable::Humidity(room.id));
-    boost.chain(humidity).chain([Cable::Panel, Cable::Isolator]).collect()
+fn listed(key: StepKey, tubes: u32) -> Listed {
+    Listed { key, tubes, done: false }
 }
 
 /// Tubes and length of a run as planned and as pulled.

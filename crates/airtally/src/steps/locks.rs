@@ -4,7 +4,7 @@
 //! names it itself or a step it waits for does. A tick is a person's word and is never taken back: a ticked step stays
 //! done when something it waits for is unticked, but what comes after it is locked again. A step that this house does
 //! not have locks nothing. What was found on site is stronger than a tick: a step with a check that fails is not done,
-//! and the leak test is done by its record alone.
+//! the leak test is done by its record alone, and a step with a list when all of that is ticked.
 
 use super::{Status, Step, StepKey, StepRule, Waits};
 use std::collections::BinaryHeap;
@@ -15,6 +15,9 @@ pub(super) fn set(steps: &mut [Step], ticks: &[StepKey]) {
     let ticks = BinaryHeap::from(ticks.to_vec()).into_sorted_vec();
     let mut open: [Option<usize>; StepRule::ALL.len()] = [None; StepRule::ALL.len()];
     for (at, step) in steps.iter_mut().enumerate() {
+        for it in &mut step.list {
+            it.done = ticks.binary_search(&it.key).is_ok();
+        }
         if step.is_done_by_record() || ticks.binary_search(&step.key).is_ok() && !step.is_held() {
             step.status = Status::Done;
         } else {

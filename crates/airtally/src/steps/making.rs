@@ -1,6 +1,6 @@
 //! The bench on which steps are made: numbers with their origins, lines with their terms.
 
-use super::{Check, Number, NumberName, Parts, Status, Step, StepKey, StepRule};
+use super::{Check, Listed, Number, NumberName, Parts, Status, Step, StepKey, StepRule};
 use crate::formula::Formula;
 use crate::given::GivenId;
 use crate::house::{Field, HouseField};
@@ -40,7 +40,22 @@ impl<'a> Making<'a> {
 
     #[inline(never)]
     fn put(&mut self, key: StepKey, source: &'static Source, numbers: Vec<Number>) {
-        self.steps.push(Step { key, numbers, mark: None, source, status: Status::Open, checks: Vec::new() });
+        self.steps.push(Step {
+            key,
+            numbers,
+            mark: None,
+            source,
+            status: Status::Open,
+            checks: Vec::new(),
+            list: Vec::new(),
+        });
+    }
+
+    /// The list of the step made last.
+    pub(super) fn works_through(&mut self, list: Vec<Listed>) {
+        if let Some(step) = self.steps.last_mut() {
+            step.list = list;
+        }
     }
 
     /// A check of the step made last. Its second number is what is allowed.

@@ -1,7 +1,7 @@
 //! The checklist of one house in working order. Ids, conditions and numbers here; the sentences in `airtally-words`.
 //!
 //! A step is made by a rule for the house, for a room, or for each run. It carries the numbers of this house, who says
-//! so, and what keeps it locked. Ticks are keyed by rule, room and direction, so that they survive any edit.
+//! so, and what keeps it locked. Ticks are keyed by rule, room, direction and thing on a list, so that they survive any edit.
 
 mod asks;
 mod checks;
@@ -18,11 +18,11 @@ mod survey;
 #[cfg(test)]
 mod tests;
 
-pub use crate::id::{Home, Phase, StepKey, StepRule, Visit, Waits};
+pub use crate::id::{Home, Item, Phase, StepKey, StepRule, Visit, Waits};
 pub use asks::{Asks, asked_by};
 pub use checks::Check;
 pub use list::{Parts, list};
-pub use lists::{Cable, Change, Crossing, cables, changes, crossings};
+pub use lists::{Change, Listed, changes};
 pub use sums::{bend_radius, grille_area, joist_depth, part_of_flow, trap_drop, trap_seal, unit_maximum, wall_core};
 
 use crate::on_site::Verdict;
@@ -46,6 +46,8 @@ pub struct Step {
     pub status: Status,
     /// What was found on site, with its verdict.
     pub checks: Vec<Check>,
+    /// The list that it works through; it is done when all of that is ticked.
+    pub list: Vec<Listed>,
 }
 
 impl Step {
@@ -56,12 +58,13 @@ impl Step {
 
     /// Whether its record shows that it is done.
     pub fn is_done_by_record(&self) -> bool {
-        self.is_recorded() && self.checks.iter().all(|check| check.verdict == Verdict::Holds)
+        let (checks, list) = (&self.checks, &self.list);
+        self.is_recorded() && checks.iter().all(|it| it.verdict == Verdict::Holds) && list.iter().all(|it| it.done)
     }
 
-    /// Whether a record makes it done, not a tick.
-    pub const fn is_recorded(&self) -> bool {
-        matches!(self.key.rule, StepRule::LeakTest)
+    /// Whether a record or a list makes it done, not a tick.
+    pub fn is_recorded(&self) -> bool {
+        self.key.rule == StepRule::LeakTest || !self.list.is_empty()
     }
 }
 

@@ -1,23 +1,42 @@
 //! Lists that a step works through, and what was changed on site.
 
 use crate::context::View;
-use crate::ui::el::{el, els, nothing, text};
+use crate::desk::{Move, OpenStep};
+use crate::ui::el::{el, els, nothing, tag, text};
 use crate::ui::part::part;
-use airtally::steps::{Step, StepRule as R, cables, changes, crossings};
+use airtally::edit::Edit;
+use airtally::steps::{Listed, Status, Step, StepKey, StepRule as R, changes};
 use airtally_words::{page as say, step as words};
+use web_sys::HtmlInputElement;
 use yew::prelude::*;
+use yew::virtual_dom::ListenerKind;
 
-/// The list of a step, where it has one.
+/// The list of a step, where it has one. The step that draws up the crossings shows those that another one closes.
 pub fn list(view: &View, step: &Step) -> Html {
-    let (house, report) = (&view.page.house, &view.page.report);
-    let items: Vec<String> = match step.key.rule {
-        R::ListCrossings | R::CloseCrossings => {
-            crossings(report.facts(), report.runs()).iter().map(|one| words::crossing(*one)).collect()
+    let closing = || view.page.report.steps().iter().find(|other| other.key.rule == R::CloseCrossings);
+    let list = if step.key.rule == R::ListCrossings { closing().map(|other| &other.list) } else { Some(&step.list) };
+    let list = list.map_or(&[][..], |list| list);
+    let boxed = !step.list.is_empty() && !matches!(step.status, Status::LockedBy(_));
+    if list.is_empty() {
+        return nothing();
+    }
+    els("ul", if boxed { "step-list is-boxed" } else { "step-list" }, list.iter().map(|it| item(view, it, boxed)))
+}
+
+fn item(view: &View, it: &Listed, boxed: bool) -> Html {
+    let words = text(words::listed(it, &view.page.house));
+    if !boxed {
+        return el("li", "", [words]);
+    }
+    let (key, hands) = (it.key, view.hands.clone());
+    let told = Callback::from(move |event: Event| {
+        if let Some(input) = event.target_dyn_into::<HtmlInputElement>() {
+            hands.make(Move::Step(OpenStep::This(StepKey::house(key.rule))));
+            hands.edit(Edit::Tick(key, input.checked()));
         }
-        R::LayCables => cables(report.facts()).iter().map(|one| words::cable(*one, house)).collect(),
-        _ => return nothing(),
-    };
-    els("ul", "step-list", items.into_iter().map(|words| el("li", "", [text(words)])))
+    });
+    let input = tag("input", "tick").attr("type", "checkbox").checked(it.done).on(|| ListenerKind::onchange, told);
+    el("li", "", [el("label", "step-item", [input.html(), el("span", "", [words])])])
 }
 
 /// Runs that were pulled otherwise than planned.

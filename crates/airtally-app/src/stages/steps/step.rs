@@ -86,6 +86,10 @@ fn tick(view: &View, step: &Step, heading: String) -> Html {
     if matches!(step.status, Status::LockedBy(_)) {
         return el("span", "step-tick", [icon(Icon::Lock)]);
     }
+    if !step.list.is_empty() && step.status != Status::Done {
+        let done = step.list.iter().filter(|it| it.done).count() as u32;
+        return el("span", "step-tick small", [text(say::of(done, step.list.len() as u32))]);
+    }
     if step.is_held() {
         let sign = if step.status == Status::Done { Icon::Fine } else { Icon::Caution };
         return el("span", "step-tick", [icon(sign), el("span", "aloud", [text(say::HELD)])]);

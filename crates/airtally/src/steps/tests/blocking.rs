@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::edit::History;
-use crate::steps::Status;
+use crate::steps::{Item, Status};
 use StepRule as R;
 
 fn tick(house: &House, key: StepKey, done: bool) -> House {
@@ -12,7 +12,9 @@ fn tick(house: &House, key: StepKey, done: bool) -> House {
 /// Every step ticked and the leak test on record, except those of these rules.
 fn all_but(house: &House, rules: &[StepRule]) -> House {
     let house = &if rules.contains(&R::LeakTest) { house.clone() } else { tested(house, "0") };
-    let keys = steps(house).into_iter().map(|step| step.key).filter(|key| !rules.contains(&key.rule));
+    let steps = steps(house);
+    let keys = steps.iter().flat_map(|step| step.list.iter().map(|it| it.key).chain([step.key]));
+    let keys = keys.filter(|key| !rules.contains(&key.rule));
     keys.fold(house.clone(), |house, key| tick(&house, key, true))
 }
 
@@ -35,6 +37,24 @@ fn nothing_is_drilled_before_the_questions_that_stop_the_work() {
         }
         assert_eq!(status(&all_but(&house, &[drill]), drill), Status::Open);
     }
+}
+
+#[test]
+fn a_step_with_a_list_is_done_when_all_of_it_is_ticked() {
+    let house = all_but(&house(), &[R::CloseCrossings, R::CloseUp]);
+    let list = |house: &House| find(house, StepKey::house(R::CloseCrossings)).unwrap().list;
+    // Two cores to outdoors, and one floor between the two storeys (site practice, section 2: every crossing has a box).
+    let items: Vec<_> = list(&house).iter().map(|it| it.key.item.unwrap()).collect();
+    assert_eq!(items, [Item::OutdoorDuct, Item::ExhaustDuct, Item::Floor(1)]);
+    let own = tick(&house, StepKey::house(R::CloseCrossings), true);
+    assert_eq!(status(&own, R::CloseUp), locked_by(R::CloseCrossings), "its own tick is not enough");
+    let closed = list(&house).iter().fold(house.clone(), |house, it| {
+        assert_eq!(status(&house, R::CloseUp), locked_by(R::CloseCrossings));
+        tick(&house, it.key, true)
+    });
+    assert_eq!((status(&closed, R::CloseCrossings), status(&closed, R::CloseUp)), (Status::Done, Status::Open));
+    let again = tick(&closed, list(&house)[1].key, false);
+    assert_eq!(status(&again, R::CloseUp), locked_by(R::CloseCrossings));
 }
 
 #[test]
