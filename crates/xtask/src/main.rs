@@ -13,6 +13,7 @@ mod journeys;
 mod lean;
 mod node;
 mod place;
+mod reference;
 mod run;
 mod serve;
 mod size;
@@ -38,6 +39,7 @@ cargo xtask journeys [--made] [NAME…]    browser journeys (--made: on the page
 cargo xtask shots [--made] [NAME…]       screenshots in target/shots, three sizes in three looks
 cargo xtask pace [--made]                from a key to its painted result, on a slow processor
 cargo xtask bench [ARGUMENT…]            benchmarks
+cargo xtask reference                    asks the reference libraries again
 cargo xtask trunk [ARGUMENT…]            the pinned Trunk, with its tools in PATH
 cargo xtask tools                        install what test needs, and stop";
 
@@ -68,6 +70,7 @@ fn dispatch(arguments: &[String]) -> Outcome {
         "pace" => journeys::pace(rest),
         "bench" => bench::bench(rest),
         "trunk" => dist::trunk(rest),
+        "reference" => reference::ask(),
         "tools" => tools::for_test().map(drop),
         "hook" => finish::hook(),
         "help" | "--help" | "-h" => {

@@ -2,7 +2,7 @@
 
 use crate::run::{self, Said};
 use crate::tools::{ForTest, WASM};
-use crate::{Outcome, browser, dist, journeys, place, size, tidy, tools};
+use crate::{Outcome, browser, dist, journeys, place, reference, size, tidy, tools};
 use std::process::Command;
 
 /// Packages of the page: they are compiled for the browser, and their tests run there.
@@ -69,6 +69,7 @@ pub fn all(tools: &Outcome<ForTest>) -> Vec<(&'static str, Step<'_>)> {
         ("clippy, page", Box::new(|_| tested(&mut page_clippy()))),
         ("native tests", Box::new(|_| tested(&mut native_tests()))),
         ("examples in docs", Box::new(|_| tested(run::cargo().args(["test", "--quiet", "--doc"])))),
+        ("reference libraries", Box::new(|_| simple(reference::ask()))),
         ("native digest", Box::new(|_| native_digest())),
         ("wasm = native", Box::new(move |passed| with(tools, |tools| wasm_digest(tools, passed)))),
         ("wasm tests", Box::new(move |_| with(tools, wasm_tests))),

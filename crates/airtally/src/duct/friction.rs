@@ -1,5 +1,7 @@
 //! Friction of the wall: from creeping to turbulent in one formula.
 
+use crate::power::power;
+
 /// The friction factor (Darcy's, four times Fanning's) with how it changes.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Friction {
@@ -24,27 +26,49 @@ pub struct Friction {
 /// assert!((friction(1000.0, 0.0).factor - 0.064).abs() < 5e-6);
 /// ```
 pub fn friction(reynolds: f64, roughness: f64) -> Friction {
+    friction_with(reynolds, thin(reynolds), roughness)
+}
+
+/// The part of the formula that smooth walls have: `(7/Re)^0.9`.
+pub(crate) fn thin(reynolds: f64) -> f64 {
+    power(7.0 / reynolds, 0.9)
+}
+
+/// [`friction`] where that part is known already.
+pub(crate) fn friction_with(reynolds: f64, thin: f64, roughness: f64) -> Friction {
     if reynolds < CREEPING {
         return Friction { factor: 64.0 / reynolds, exponent: -1.0 };
     }
-    let thin = libm::pow(7.0 / reynolds, 0.9);
     let wall = thin + 0.27 * roughness;
     let log = -2.457 * libm::log(wall);
     let log_15 = power_15(log);
     let a = log_15 * log;
     let b = power_16(37_530.0 / reynolds);
     let sum = a + b;
-    let root = 1.0 / (sum * libm::sqrt(sum));
+    let root = 1.0 / (sum * f64::sqrt(sum));
     let creep = power_12(8.0 / reynolds);
     let total = creep + root;
     // Re·d/dRe of A + B, and with it of the whole bracket.
     let sum_grows = 16.0 * (log_15 * 2.457 * 0.9 * thin / wall - b);
     let total_grows = -12.0 * creep - 1.5 * root / sum * sum_grows;
-    Friction { factor: 8.0 * twelfth_root(total), exponent: total_grows / (12.0 * total) }
+    Friction { factor: 8.0 * twelfth_root(creep, root, sum), exponent: total_grows / (12.0 * total) }
 }
 
 /// Below this the formula is Hagen and Poiseuille's to the last bit, and its powers would overflow.
 const CREEPING: f64 = 1.0;
+
+/// `(creep + root)^(1/12)` with `root = sum^(−3/2)`. Where hardly anything creeps, roots and three terms of the series are
+/// good to 10⁻¹³ and much quicker.
+fn twelfth_root(creep: f64, root: f64, sum: f64) -> f64 {
+    let part = creep / root;
+    if part > HARDLY {
+        return power(creep + root, 1.0 / 12.0);
+    }
+    (1.0 + part * (1.0 / 12.0 - 11.0 / 288.0 * part)) / f64::sqrt(f64::sqrt(f64::sqrt(sum)))
+}
+
+/// The next term of the series is below 0.025 of this cubed.
+const HARDLY: f64 = 1e-4;
 
 fn power_12(x: f64) -> f64 {
     let x2 = x * x;
@@ -63,10 +87,6 @@ fn power_16(x: f64) -> f64 {
     let x4 = x2 * x2;
     let x8 = x4 * x4;
     x8 * x8
-}
-
-fn twelfth_root(x: f64) -> f64 {
-    libm::cbrt(libm::sqrt(libm::sqrt(x)))
 }
 
 #[cfg(test)]

@@ -2,9 +2,10 @@
 
 use crate::air::Air;
 use crate::duct::bend::{self, Bend, BendLoss};
-use crate::duct::friction::friction;
+use crate::duct::friction::{friction_with, thin};
 use crate::duct::section::Section;
 use crate::duct::terminal::PowerLaw;
+use crate::power::power;
 use crate::quantity::{Flow, Length, Pressure};
 
 /// A straight or bent length of duct with its fittings.
@@ -41,6 +42,8 @@ pub struct Law {
 struct Piece {
     /// Reynolds number at 1 m³/s.
     reynolds: f64,
+    /// What friction makes of it.
+    thin: f64,
     /// Dynamic pressure at 1 m³/s.
     head: f64,
     /// Roughness in bores.
@@ -67,14 +70,27 @@ impl Law {
         let area = duct.section.area().as_m2();
         let bends = duct.bends.iter().map(|bend| bend::loss(*bend).map_or(f64::NAN, |BendLoss { shape, .. }| shape));
         let open = if duct.section.is_open() { 1.0 } else { f64::NAN };
+        let reynolds = duct.air.density() * bore / (duct.air.viscosity() * area);
         self.pieces.push(Piece {
-            reynolds: duct.air.density() * bore / (duct.air.viscosity() * area),
+            reynolds,
+            thin: thin(reynolds),
             head: open * duct.air.density() / (2.0 * area * area),
             roughness: duct.roughness.as_m() / bore,
             length: duct.length.as_m() / bore,
             fixed: duct.fittings,
             bends: bends.sum(),
         });
+        self
+    }
+
+    /// The same ducts so many times side by side: each takes its part of the flow. What is added later is not divided.
+    pub fn side_by_side(mut self, count: u32) -> Self {
+        let share = 1.0 / f64::from(count.max(1));
+        for piece in &mut self.pieces {
+            piece.reynolds *= share;
+            piece.thin = thin(piece.reynolds);
+            piece.head *= share * share;
+        }
         self
     }
 
@@ -88,7 +104,7 @@ impl Law {
 
     /// Adds a valve or grille.
     pub fn terminal(mut self, law: PowerLaw) -> Self {
-        self.powers.push((law.scale * libm::pow(SECONDS_PER_HOUR, law.exponent), law.exponent));
+        self.powers.push((law.scale * power(SECONDS_PER_HOUR, law.exponent), law.exponent));
         self
     }
 
@@ -113,23 +129,36 @@ impl Law {
         let q = flow.abs();
         let mut sum =
             Slope { pressure: q * (self.linear + self.square * q), slope: self.linear + 2.0 * self.square * q };
+        if self.pieces.is_empty() && self.powers.is_empty() {
+            return sum.along(flow);
+        }
+        // One logarithm for all.
+        let log = libm::log(q.max(LEAST));
+        let thinner = libm::exp(-0.9 * log);
         for piece in &self.pieces {
-            let own = piece.at(q);
+            let own = piece.at(q, thinner);
             sum.pressure += own.pressure;
             sum.slope += own.slope;
         }
         for (scale, exponent) in &self.powers {
-            let gentle = scale * libm::pow(q.max(LEAST), exponent - 1.0);
+            let gentle = scale * libm::exp((exponent - 1.0) * log);
             sum.pressure += gentle * q;
             sum.slope += gentle * exponent;
         }
-        Slope { pressure: if flow < 0.0 { -sum.pressure } else { sum.pressure }, slope: sum.slope }
+        sum.along(flow)
+    }
+}
+
+impl Slope {
+    /// The same for a flow that may go backwards.
+    fn along(self, flow: f64) -> Self {
+        Self { pressure: if flow < 0.0 { -self.pressure } else { self.pressure }, ..self }
     }
 }
 
 impl Piece {
-    /// Pressure and slope at a flow of at least nought.
-    fn at(&self, q: f64) -> Slope {
+    /// Pressure and slope at a flow of at least nought, and `q^−0.9`.
+    fn at(&self, q: f64, thinner: f64) -> Slope {
         let reynolds = self.reynolds * q;
         if reynolds < STILL {
             // Creeping: straight through nought.
@@ -137,7 +166,7 @@ impl Piece {
             let fittings = (self.fixed + self.bends * bend::slow(0.0)) * self.head;
             return Slope { pressure: (creep + fittings * q) * q, slope: creep + 2.0 * fittings * q };
         }
-        let wall = friction(reynolds, self.roughness);
+        let wall = friction_with(reynolds, self.thin * thinner, self.roughness);
         let (slow, slow_slope) = if self.bends > 0.0 { bend::slow_and_slope(reynolds) } else { (0.0, 0.0) };
         let along = wall.factor * self.length;
         let loss = along + self.fixed + self.bends * slow;

@@ -133,10 +133,13 @@ impl Network {
 
     /// The first joint that nothing leads away from, if there is one.
     fn dead_end(&self) -> Option<Joint> {
-        let ends = |joint: Joint| {
-            self.branches.iter().filter(|branch| branch.from == End::At(joint) || branch.to == End::At(joint)).count()
-        };
-        (0..self.parents.len()).map(Joint).find(|joint| ends(*joint) < 2)
+        let mut ends = vec![0_u8; self.parents.len()];
+        for end in self.branches.iter().flat_map(|branch| [branch.from, branch.to]) {
+            if let End::At(Joint(at)) = end {
+                ends[at] = ends[at].saturating_add(1);
+            }
+        }
+        ends.iter().position(|ends| *ends < 2).map(Joint)
     }
 }
 

@@ -85,13 +85,14 @@ impl Search {
     fn begin(network: &Network, start: Start) -> Self {
         let (branches, joints) = (network.branches.len(), network.parents.len());
         let like = start.filter(|start| start.flows.len() == branches);
-        let guess = |(at, branch): (usize, &Branch)| {
+        let mut flow = first_guess(network);
+        for (at, branch) in network.branches.iter().enumerate() {
             let held = branch.fan.as_ref().and_then(|fan| fan.steady());
             let before = like.and_then(|like| like.flows.get(at)).map(|flow| flow.as_m3h() / SECONDS_PER_HOUR);
-            held.or(before).unwrap_or(FIRST_GUESS)
-        };
+            flow[at] = held.or(before).unwrap_or(flow[at]);
+        }
         let mut search = Self {
-            flow: network.branches.iter().enumerate().map(guess).collect(),
+            flow,
             taken: vec![0.0; branches],
             ease: vec![0.0; branches],
             change: vec![0.0; branches],
@@ -117,12 +118,15 @@ impl Search {
             largest = largest.max(change.abs());
             flow = flow.max(self.flow[at].abs());
         }
+        if largest <= REST * flow + STILL {
+            return true;
+        }
         let falls = self.downhill();
         self.weigh(network);
         if steps > 0 {
             self.shorten(network, falls);
         }
-        largest <= REST * flow + STILL
+        false
     }
 
     /// What every branch takes, and how easily it gives, at the flows of now.
@@ -204,10 +208,40 @@ impl Search {
     }
 }
 
+/// Every tube into the open carries the same, and what leads to tubes carries what they carry.
+fn first_guess(network: &Network) -> Vec<f64> {
+    let mut tubes = vec![0_u32; network.parents.len()];
+    let mut ways = vec![0_u32; network.parents.len()];
+    let (mut all, mut fans) = (0_u32, 0_u32);
+    for branch in &network.branches {
+        match (branch.from, branch.to) {
+            (End::At(from), End::At(to)) => ways[from.max(to).0] += 1,
+            _ if branch.fan.is_some() => fans += 1,
+            (End::At(Joint(at)), End::Open) | (End::Open, End::At(Joint(at))) => {
+                tubes[at] += 1;
+                all += 1;
+            }
+            (End::Open, End::Open) => {}
+        }
+    }
+    for at in (0..tubes.len()).rev() {
+        if let Some(Joint(parent)) = network.parents[at] {
+            tubes[parent] += tubes[at];
+        }
+    }
+    let share = |tubes: u32, ways: u32| FIRST_GUESS * f64::from(tubes.max(1)) / f64::from(ways.max(1));
+    let guess = |branch: &Branch| match (branch.from, branch.to) {
+        (End::At(from), End::At(to)) => share(tubes[from.max(to).0], ways[from.max(to).0]),
+        _ if branch.fan.is_some() => share(all, fans),
+        _ => FIRST_GUESS,
+    };
+    network.branches.iter().map(guess).collect()
+}
+
 /// m³/s: 18 m³/h, what a tube of a house carries.
 const FIRST_GUESS: f64 = 0.005;
-/// Steps come to rest when nothing changes by more than this share of the largest flow …
-const REST: f64 = 1e-9;
+/// Steps come to rest when nothing changes by more than this share of the largest flow: what is left is about its square …
+const REST: f64 = 3e-6;
 /// … or by this, m³/s.
 const STILL: f64 = 1e-15;
 /// Newton takes 5 to 8.

@@ -1,0 +1,40 @@
+//! Moist air beside `psychrolib` (the ASHRAE handbook's equations) and `CoolProp` (a real gas).
+
+use super::{answers, off};
+use airtally::air::{self, Air};
+use airtally::quantity::{Length, Temperature};
+use serde::Deserialize;
+
+#[derive(Deserialize, Debug)]
+struct Answer {
+    celsius: f64,
+    humidity: f64,
+    metres: f64,
+    pressure: f64,
+    saturation: f64,
+    dew_point: f64,
+    density: f64,
+    real_density: f64,
+    real_viscosity: f64,
+}
+
+#[test]
+fn air_is_as_heavy_and_as_moist_as_the_libraries_say() {
+    for answer in answers::<Answer>("air") {
+        let temperature = Temperature::from_celsius(answer.celsius);
+        let pressure = air::standard_pressure(Length::from_m(answer.metres)).expect("a height with air");
+        let saturation = air::saturation(temperature).expect("a temperature with a vapour pressure");
+        assert!(off(pressure.as_pa(), answer.pressure) < 1e-9, "pressure, {answer:?}");
+        // The handbook's own equation is fitted to 0.03 %; ours may be another fit of the same table.
+        assert!(off(saturation.as_pa(), answer.saturation) < 1e-3, "{} Pa, {answer:?}", saturation.as_pa());
+        let air = Air::at(temperature, answer.humidity, pressure).expect("air");
+        assert!(off(air.density(), answer.density) < 1e-3, "{} kg/m³, {answer:?}", air.density());
+        assert!(off(air.density(), answer.real_density) < 1.5e-3, "{} kg/m³, {answer:?}", air.density());
+        // Sutherland's is dry air. Vapour is about half as viscous, and lowers the mixture by about a third of its share.
+        let vapour = answer.humidity * answer.saturation / answer.pressure;
+        let most = 3e-3 + 0.35 * vapour;
+        assert!(off(air.viscosity(), answer.real_viscosity) < most, "{} Pa·s, {answer:?}", air.viscosity());
+        let dew = air::dew_point(saturation * answer.humidity).expect("a dew point");
+        assert!((dew.as_celsius() - answer.dew_point).abs() < 0.05, "{} °C, {answer:?}", dew.as_celsius());
+    }
+}
