@@ -78,7 +78,7 @@ impl Call {
             (Self::Away { distance, least, height, above }, "verdict") => {
                 let above = height.as_ref().zip(above.as_ref()).map(|(own, least)| (as_length(own), as_length(least)));
                 let verdict = on_site::far_enough(as_length(distance), as_length(least), above);
-                Found::Text(format!("{verdict:?}").to_lowercase())
+                Found::Text(format!("{verdict:?}").to_ascii_lowercase())
             }
             (Self::Outside { rules, check }, what) => of_outside(rules, check, what),
             (Self::Balance { supply, extract }, what) => match Balance::of(as_flow(supply), as_flow(extract)) {

@@ -50,6 +50,11 @@ pub fn sentence(issue: &Issue, house: &House) -> String {
         Trouble::StepsRaiseTotal { level, by } => steps_raise_total(level, by, display),
         Trouble::AboveMost { total, most } => above_most(total, most, display),
         Trouble::BoostFallsShort { gets, needs } => boost_falls_short(&place, gets, needs, display),
+        Trouble::RunTakesMuch { pascal, limit } => format!(
+            "{place}: the run takes {}, and {} is a lot.",
+            format::text(pascal, Unit::Pascal),
+            format::text(limit, Unit::Pascal)
+        ),
         Trouble::ManyTubes { count } => format!("{place}: {} tubes to one room are a lot.", format::count(count)),
         Trouble::StuffyNight { ppm, limit } => stuffy_night(&place, ppm, limit),
         Trouble::UndercutTall { mm } => undercut_tall(&place, mm, display),

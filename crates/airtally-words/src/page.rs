@@ -20,3 +20,12 @@ pub use tubes::*;
 fn counted(count: usize, one: &str, many: &str) -> String {
     [count.to_string().as_str(), " ", if count == 1 { one } else { many }].concat()
 }
+
+/// A sentence's start inside another sentence.
+fn lower(words: &str) -> String {
+    let mut words = words.to_owned();
+    if let Some(first) = words.get_mut(..1) {
+        first.make_ascii_lowercase();
+    }
+    words
+}

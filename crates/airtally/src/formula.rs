@@ -165,4 +165,20 @@ pub enum Formula {
     OffAverage,
     /// A flow in another unit.
     FlowConversion,
+    /// p = (f·L/d + K)·ρ·v²/2 + p_valve.
+    RunPressure,
+    /// p_valve = p_30·(q/30)².
+    ValvePressure,
+    /// p = (f·L/d + K)·ρ·v²/2.
+    DuctPressure,
+    /// p = K·ρ·v²/2.
+    GrillePressure,
+    /// throttle = p_index − p.
+    Throttle,
+    /// The hole of a thin plate that takes the throttle.
+    ThrottleHole,
+    /// p = p_index + p_main + p_outside + p_grille.
+    ExternalPressure,
+    /// The flow of a run as it was pulled, all runs together.
+    BuiltFlow,
 }

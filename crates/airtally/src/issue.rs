@@ -166,6 +166,13 @@ pub enum Trouble {
         /// Tubes.
         count: u32,
     },
+    /// A run takes more pressure than is sensible.
+    RunTakesMuch {
+        /// Pa at normal.
+        pascal: f64,
+        /// Pa.
+        limit: f64,
+    },
     /// Overnight CO2 above the level called unacceptable or noticeable.
     StuffyNight {
         /// At the end of the night, ppm.
@@ -235,6 +242,7 @@ impl Trouble {
             | T::ManyRooms { .. }
             | T::AreaTwice
             | T::ManyTubes { .. }
+            | T::RunTakesMuch { .. }
             | T::StuffyNight { .. }
             | T::UndercutTall { .. } => Severity::Unusual,
             T::BetweenRows { .. } | T::NoAwayRate | T::StepsRaiseTotal { .. } => Severity::Note,
@@ -269,6 +277,7 @@ impl Trouble {
             T::AboveMost { .. } => "above-most",
             T::BoostFallsShort { .. } => "boost-falls-short",
             T::ManyTubes { .. } => "many-tubes",
+            T::RunTakesMuch { .. } => "run-takes-much",
             T::StuffyNight { .. } => "stuffy-night",
             T::UndercutTall { .. } => "undercut-tall",
             T::CheckFails(check) => check.id(),

@@ -5,6 +5,7 @@ mod codes;
 pub use codes::{CodeTotals, Governs, Unknown};
 
 use crate::co2::{self, Night};
+use crate::delivery::{self, Delivery, Size};
 use crate::facts::Facts;
 use crate::formula::Formula;
 use crate::given::Givens;
@@ -45,6 +46,7 @@ pub struct Report {
     demand: OnceCell<Demand>,
     shares: OnceCell<Shares>,
     runs: OnceCell<Runs>,
+    delivery: OnceCell<Delivery>,
     openings: OnceCell<Vec<Opening>>,
     nights: OnceCell<Vec<Night>>,
     steps: OnceCell<Vec<Step>>,
@@ -64,6 +66,7 @@ impl Report {
             demand: OnceCell::new(),
             shares: OnceCell::new(),
             runs: OnceCell::new(),
+            delivery: OnceCell::new(),
             openings: OnceCell::new(),
             nights: OnceCell::new(),
             steps: OnceCell::new(),
@@ -114,6 +117,20 @@ impl Report {
         })
     }
 
+    /// Pressures, throttles, and what the unit must give.
+    pub fn delivery(&self) -> &Delivery {
+        let (shares, runs, givens) = (self.shares(), self.runs(), self.givens());
+        self.delivery.get_or_init(|| {
+            let (working, issues) = (&mut self.working.borrow_mut(), &mut self.issues.borrow_mut());
+            Delivery::of(shares, runs, givens, working, issues)
+        })
+    }
+
+    /// The same house with each size of tube. Calculated anew each time: only one page asks.
+    pub fn sizes(&self) -> Vec<Size> {
+        delivery::sizes(self.facts(), self.shares(), self.givens())
+    }
+
     /// Gaps under doors.
     pub fn openings(&self) -> &[Opening] {
         let (facts, shares, givens) = (self.facts(), self.shares(), self.givens());
@@ -140,6 +157,7 @@ impl Report {
             givens: self.givens(),
             shares: self.shares(),
             runs: self.runs(),
+            delivery: self.delivery(),
             openings: self.openings(),
         };
         self.steps.get_or_init(|| {
@@ -160,6 +178,7 @@ impl Report {
     /// Every issue of the whole chain, worst first; within one severity in the order of the chain.
     pub fn issues(&self) -> Vec<Issue> {
         self.steps();
+        self.delivery();
         self.nights();
         let issues = self.issues.borrow();
         let of = |severity| issues.iter().filter(move |issue| issue.severity() == severity).copied();

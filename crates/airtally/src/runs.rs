@@ -52,6 +52,8 @@ pub struct Run {
     pub limit_normal: Velocity,
     /// Largest speed at boost.
     pub limit_boost: Velocity,
+    /// Length of each tube from end to end, when its legs were typed.
+    pub legs: Option<Length>,
     /// Length to cut for each tube, when its legs were typed.
     pub cut: Option<Traced<Length>>,
     /// The run as it was pulled, where that was written down.

@@ -3,12 +3,9 @@
 use crate::{Outcome, files, node, place, run, tally};
 use std::process::Command;
 
-/// Everything a first visit loads, in bytes after Brotli: no more than this, a little above what the page weighs. The
-/// ledger in DEVELOPERS.md says where the bytes went.
-const BUDGET: u64 = 180_000;
-
-/// What the thin chain alone should weigh. Until it does, the size step says how much is still to go.
-const AIM: u64 = 150_000;
+/// Everything a first visit loads, in bytes after Brotli, with every stage of the job: no more than this. The ledger in
+/// DEVELOPERS.md says where the bytes went.
+const BUDGET: u64 = 220_000;
 
 /// A change larger than this is worth a line in the ledger.
 const LEDGER_STEP: u64 = 1_000;
@@ -86,9 +83,6 @@ fn ledger_note(total: u64, developers: &str) -> Option<String> {
 }
 
 fn within(total: u64) -> Outcome {
-    if total > AIM {
-        println!("The aim is {AIM}: {} bytes are still to go.", total - AIM);
-    }
     if total <= BUDGET {
         return Ok(());
     }

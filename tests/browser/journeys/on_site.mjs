@@ -46,7 +46,7 @@ async function asPulled(page) {
   await open(page, /^Pull 3 tubes.*Kitchen/);
   await pull.getByLabel("It ran", { exact: true }).fill("12.1");
   await pull.getByLabel("Tubes pulled", { exact: true }).fill("1");
-  assert.match(await pull.textContent(), /Pull the missing tube/);
+  assert.match(await pull.textContent(), /pull the missing tube/);
   const log = page.locator("section.part", { has: page.getByRole("heading", { name: "Changed on site" }) });
   assert.match(await log.textContent(), /ran 12\.1\sm.*1\stube pulled, 3 planned/s);
 }

@@ -39,6 +39,10 @@ fn of_room(page: &Page, room: RoomId, field: RoomField) -> Option<Shown> {
     match field {
         RoomField::Area => facts.area.map(|area| in_display(area.value(), area.unit(), page.display())),
         RoomField::Height => Some(in_display(facts.height.value(), facts.height.unit(), page.display())),
+        RoomField::SupplyRun | RoomField::ExtractRun => {
+            let usual = page.report.givens().measure(airtally::given::GivenId::RunLength);
+            Some(in_display(usual.value(), usual.unit(), page.display()))
+        }
         RoomField::Sleepers => Some(value(facts.sleepers, Unit::Count)),
         _ => None,
     }

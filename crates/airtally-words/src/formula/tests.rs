@@ -1,6 +1,7 @@
 use super::*;
 use crate::{demo, prose};
 use airtally::co2;
+use airtally::delivery::Delivery;
 use airtally::facts::Facts;
 use airtally::formula::Formula as F;
 use airtally::given::Givens;
@@ -15,7 +16,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-pub(crate) const ALL: [F; 81] = [
+pub(crate) const ALL: [F; 89] = [
     F::FloorArea,
     F::AshraeTotal,
     F::AshraeTable,
@@ -97,6 +98,14 @@ pub(crate) const ALL: [F; 81] = [
     F::OffSupply,
     F::OffAverage,
     F::FlowConversion,
+    F::RunPressure,
+    F::ValvePressure,
+    F::DuctPressure,
+    F::GrillePressure,
+    F::Throttle,
+    F::ThrottleHole,
+    F::ExternalPressure,
+    F::BuiltFlow,
 ];
 
 #[test]
@@ -180,9 +189,11 @@ fn worked(house: &House) -> Working {
     let demand = Demand::of(house.choices.rules, &facts, &givens, &mut working, &mut issues);
     let shares = Shares::of(&facts, &demand, &givens, &mut working, &mut issues);
     let runs = Runs::of(&facts, &shares, &givens, &mut working, &mut issues);
+    let delivery = Delivery::of(&shares, &runs, &givens, &mut working, &mut issues);
     let openings = transfer::openings(&facts, &shares, &givens, &mut working, &mut issues);
     co2::nights(&facts, &shares, &givens, &mut working, &mut issues);
-    let parts = Parts { house, facts: &facts, givens: &givens, shares: &shares, runs: &runs, openings: &openings };
+    let (facts, givens, shares, runs) = (&facts, &givens, &shares, &runs);
+    let parts = Parts { house, facts, givens, shares, runs, delivery: &delivery, openings: &openings };
     steps::list(&parts, &mut working, &mut Vec::new());
     working
 }

@@ -39,6 +39,7 @@ pub fn hint_for(trouble: Trouble, kind: Option<Kind>) -> Option<String> {
             "A smaller system or another method of the rule may apply; ask the local authority."
         }
         Trouble::BoostFallsShort { .. } => "Set its valve for boost, or raise boost as a whole.",
+        Trouble::RunTakesMuch { .. } => "A second tube or the next wider one cures it.",
         Trouble::ManyTubes { .. } => "A wider tube or a second terminal may serve better.",
         Trouble::StuffyNight { .. } => "Give it more supply air, or leave the door open at night.",
         Trouble::CheckFails(_) => return None,

@@ -137,6 +137,7 @@ fn troubles() -> Vec<Trouble> {
         Trouble::AboveMost { total: 180.0, most: 115.2 },
         Trouble::BoostFallsShort { gets: 20.0, needs: 28.8 },
         Trouble::ManyTubes { count: 6 },
+        Trouble::RunTakesMuch { pascal: 57.0, limit: 40.0 },
         Trouble::StuffyNight { ppm: 1340.2, limit: 1000.0 },
         Trouble::UndercutTall { mm: 31.6 },
     ];

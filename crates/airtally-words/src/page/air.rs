@@ -77,13 +77,13 @@ pub fn larger(taken: Formula, left: Formula, by: &str) -> String {
     let [taken, left] = [taken, left].map(formula::title);
     match taken.is_empty() {
         true => String::new(),
-        false => [taken, " is the larger; ", &lower(left), ": ", by, " less."].concat(),
+        false => [taken, " is the larger; ", &super::lower(left), ": ", by, " less."].concat(),
     }
 }
 
 /// What comes second.
 pub fn margin(asks: &str, by: &str) -> String {
-    ["Next below it: ", &lower(asks), ", ", by, " less."].concat()
+    ["Next below it: ", &super::lower(asks), ", ", by, " less."].concat()
 }
 
 /// A side without rooms.
@@ -201,7 +201,7 @@ pub const NO_DIFFERENCE: &str = "the same";
 pub fn decides(governs: &Governs) -> String {
     let title = formula::title(governs.line.formula);
     match (governs.by, governs.share_of) {
-        (Asks::WholeDwelling, Some(whole)) => ["A share of: ", &lower(formula::title(whole))].concat(),
+        (Asks::WholeDwelling, Some(whole)) => ["A share of: ", &super::lower(formula::title(whole))].concat(),
         (Asks::WholeDwelling, None) => title.to_owned(),
         (by, _) => label::asks(by).to_owned(),
     }
@@ -229,13 +229,4 @@ pub fn still_under(rules: &str) -> String {
 /// After it was chosen.
 pub fn now_under(rules: &str) -> String {
     ["Now under ", rules, "."].concat()
-}
-
-/// A sentence's start inside another sentence.
-fn lower(words: &str) -> String {
-    let mut words = words.to_owned();
-    if let Some(first) = words.get_mut(..1) {
-        first.make_ascii_lowercase();
-    }
-    words
 }

@@ -1,6 +1,8 @@
 //! Words of the page of the tubes.
 
 use super::counted;
+use crate::label;
+use airtally::rules::{Air, Level};
 
 /// The question.
 pub const ASK_TUBES: &str = "How many tubes, and where to?";
@@ -10,14 +12,47 @@ pub const SUPPLY_PORTS: &str = "Supply ports";
 pub const EXTRACT_PORTS: &str = "Extract ports";
 /// Below both.
 pub const PORTS_NOTE: &str = "Spare ports are counted in; cap them.";
-/// Over the choice of tube.
-pub const TUBE: &str = "Tube";
 /// The choice of tube.
 pub const TUBE_USED: &str = "Tube used";
+/// Over the sizes side by side.
+pub const SIZES: &str = "Tube sizes side by side";
+/// Below them.
+pub const SIZES_NOTE: &str =
+    "Press a size to use it. The smallest that nothing speaks against fits the structure best.";
+/// A column: how many tubes.
+pub const SIZE_TUBES: &str = "tubes";
+/// A column: the run that takes most.
+pub const SIZE_MOST: &str = "most of a run";
+/// A column: what the unit must give.
+pub const SIZE_UNIT: &str = "unit at boost";
+/// The one that is advised.
+pub const SIZE_WISEST: &str = "Advised: the smallest that nothing speaks against";
+/// Nothing speaks against it.
+pub const SIZE_FINE: &str = "Works too";
+/// A run takes too much.
+pub const SIZE_TAKES_MUCH: &str = "A run takes more pressure than is sensible";
+/// A room has too many.
+pub const SIZE_MANY: &str = "A room needs more tubes than is sensible";
 /// Beside a length.
 pub const CUT_EACH: &str = " to cut for each tube";
-/// A run that was not measured.
-pub const NO_LENGTH: &str = "Length not measured yet: type its legs under the room.";
+/// Opens the field of a run's length.
+pub const TYPE_LENGTH: &str = "Type its length";
+/// The same where one is typed.
+pub const CHANGE_LENGTH: &str = "Change its length";
+/// The run with the most resistance.
+pub const INDEX_RUN: &str = "most of its side: leave it open";
+/// Before what a run takes.
+pub const RUN_TAKES: &str = "takes";
+/// Before what must be added.
+pub const THROTTLE: &str = "throttle";
+/// Before the hole that adds it.
+pub const HOLE: &str = "or a hole of";
+/// Before the air of a run as it was pulled.
+pub const AS_PULLED: &str = "as pulled it gets";
+/// Over the pressures of the unit.
+pub const DUTY: &str = "The unit must give";
+/// Below them.
+pub const DUTY_NOTE: &str = "Outside itself, with clean filters: index run, main, silencer, outside duct and grille.";
 /// On to the next stage.
 pub const NEXT_STEPS: &str = "Next: the steps";
 
@@ -59,4 +94,34 @@ pub fn limit(most: &str) -> String {
 /// Read out before a number.
 pub fn cut_for(room: &str) -> String {
     ["Length to cut for each tube of ", room].concat()
+}
+
+/// A side at a level: `Supply at normal, 120 m³/h`.
+pub fn duty_at(air: Air, level: Level, flow: &str) -> String {
+    [label::air(air), " at ", &super::lower(label::level(level)), ", ", flow].concat()
+}
+
+/// Read out before a number.
+pub fn pressure_of(room: &str) -> String {
+    ["Pressure of the run of ", room].concat()
+}
+
+/// Read out before a number.
+pub fn throttle_of(room: &str) -> String {
+    ["Pressure to throttle at ", room].concat()
+}
+
+/// Read out before a number.
+pub fn hole_of(room: &str) -> String {
+    ["Hole of a restrictor in each tube of ", room].concat()
+}
+
+/// Read out before a number.
+pub fn built_of(room: &str) -> String {
+    ["Air as it was pulled, ", room].concat()
+}
+
+/// What speaks for or against a size, and how much tube it takes.
+pub fn size_why(verdict: &str, metres: &str) -> String {
+    [verdict, ". ", metres, " of tube."].concat()
 }

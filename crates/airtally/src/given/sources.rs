@@ -16,6 +16,9 @@ pub static DIN_WET_MEMORY: Source = Source::memory("DIN 1946-6", "2009-05; 2019 
 pub static DIN_WEIGHTS: Source = Source::memory("DIN 1946-6", "2009-05 and 2019-12", "supply weights");
 pub static CANADA_LOW: Source = Source::published("CAN/CSA-F326", "programme rule built on it", "low speed 40–60 %");
 pub static CANADA_WET: Source = Source::memory("CAN/CSA-F326", "M91", "").doubted();
+pub static ROUGH_STEEL: Source =
+    Source::published("ASHRAE Fundamentals", "2021", "chapter 21, table 1, galvanised, average");
+pub static GRILLE: Source = Source::memory("duct practice", "", "weather louvre, 45 % free: 5 to 10");
 pub static ORIFICE: Source = Source::memory("orifice practice", "", "sharp slot, 0.6 … 0.65");
 pub static STANDARD_AIR: Source = Source { document: "standard air", edition: "EN", clause: "1.2 kg/m³", ..PRACTICE };
 pub static CO2_SLEEPER: Source = Source::published("EN 16798-1", "2019", "13.6 L/h, seen in a secondary page");

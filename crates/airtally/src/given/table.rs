@@ -37,7 +37,7 @@ const fn given(
 use GivenId as G;
 use Unit as U;
 
-static TABLE: [Given; 122] = [
+static TABLE: [Given; 135] = [
     // Steps an installer can set
     given(G::StepCubicMetres, "step.m3h", 5.0, U::CubicMetrePerHour, (0.5, 25.0), &PRACTICE),
     given(G::StepLitres, "step.ls", 1.0, U::LitrePerSecond, (0.1, 10.0), &PRACTICE),
@@ -172,4 +172,18 @@ static TABLE: [Given; 122] = [
     given(G::DoorGermany, "door.germany", 2.5, U::Ratio, (0.5, 10.0), &DOOR_GERMANY),
     given(G::DoorPressureGermany, "door.germany.pressure", 1.0, U::Pascal, (0.2, 10.0), &DOOR_PRESSURE_GERMANY),
     given(G::DoorPressureAmerica, "door.america.pressure", 3.0, U::Pascal, (0.2, 10.0), &DOOR_PRESSURE_AMERICA),
+    // What the air has to go through
+    given(G::RunLength, "run.length", 10.0, U::Metre, (0.5, 100.0), &PRACTICE),
+    given(G::RunBends, "run.bends", 3.0, U::Count, (0.0, 20.0), &PRACTICE),
+    given(G::TubeRoughness, "tube.roughness", 0.1, U::Millimetre, (0.0, 3.0), &PRACTICE),
+    given(G::ValvePressure, "valve.pressure", 9.0, U::Pascal, (0.5, 100.0), &PRACTICE),
+    given(G::MainLength, "main.length", 3.0, U::Metre, (0.1, 50.0), &PRACTICE),
+    given(G::MainBends, "main.bends", 2.0, U::Count, (0.0, 20.0), &PRACTICE),
+    given(G::MainRoughness, "main.roughness", 0.09, U::Millimetre, (0.0, 3.0), &ROUGH_STEEL),
+    given(G::GrilleLoss, "outside.loss", 7.0, U::Ratio, (0.5, 50.0), &GRILLE),
+    given(G::Altitude, "site.altitude", 0.0, U::Metre, (-400.0, 4000.0), &PRACTICE),
+    given(G::IndoorTemperature, "indoor.temperature", 20.0, U::Celsius, (10.0, 35.0), &PRACTICE),
+    given(G::IndoorHumidity, "indoor.humidity", 0.5, U::Ratio, (0.05, 0.95), &PRACTICE),
+    given(G::OutdoorTemperature, "outdoor.temperature", -5.0, U::Celsius, (-50.0, 45.0), &PRACTICE),
+    given(G::RunPressureMost, "run.pressure", 40.0, U::Pascal, (5.0, 200.0), &PRACTICE),
 ];

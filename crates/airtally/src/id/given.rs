@@ -247,4 +247,30 @@ pub enum GivenId {
     DoorPressureGermany,
     /// Largest pressure across a closed inner door, United States.
     DoorPressureAmerica,
+    /// Length of a tube where none is typed.
+    RunLength,
+    /// Right-angle bends of a tube.
+    RunBends,
+    /// Absolute roughness of the inside of a tube.
+    TubeRoughness,
+    /// Pressure of an open valve at 30 m³/h.
+    ValvePressure,
+    /// Length of a main between unit and manifold.
+    MainLength,
+    /// Right-angle bends of a main or an outside duct.
+    MainBends,
+    /// Absolute roughness of the inside of a main.
+    MainRoughness,
+    /// Loss coefficient of an outside grille on its face speed.
+    GrilleLoss,
+    /// Height of the site above the sea.
+    Altitude,
+    /// Temperature indoors.
+    IndoorTemperature,
+    /// Relative humidity indoors.
+    IndoorHumidity,
+    /// Temperature outdoors when the unit is chosen.
+    OutdoorTemperature,
+    /// Largest pressure of a run at normal.
+    RunPressureMost,
 }

@@ -47,6 +47,7 @@ impl Counting<'_> {
             speed_boost: self.speed(&wanted, wanted.boost, tubes),
             limit_normal,
             limit_boost,
+            legs: wanted.legs,
             cut: wanted.legs.map(|legs| self.cut(wanted.room, legs)),
             built: self.built(&wanted, tubes, normal_id),
         }

@@ -192,5 +192,16 @@ pub(super) fn built_check(making: &mut Making, run: &Run, built: &Built) {
     let limit = Number { origin: Origin::Given(built.limit_id), ..limit };
     let source = making.parts.givens.get(built.limit_id).source;
     let field = if run.air == Air::Supply { RoomField::SupplyTubes } else { RoomField::ExtractTubes };
-    making.judge(Field::Room(run.room, field), (C::Built, holds(built.within)), source, [speed, limit]);
+    let mut numbers = vec![speed, limit];
+    if let Some(flow) = making.parts.delivery.drop(run.air, run.room).and_then(|drop| drop.built) {
+        let line = Origin::Line(flow.line);
+        let number = |flow: Flow, origin| Number {
+            name: N::Flow,
+            value: Some(flow.as_m3h()),
+            unit: Unit::CubicMetrePerHour,
+            origin,
+        };
+        numbers.extend([number(flow.value, line), number(run.normal, Origin::Counted)]);
+    }
+    making.judge(Field::Room(run.room, field), (C::Built, holds(built.within)), source, numbers);
 }

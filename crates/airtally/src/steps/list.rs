@@ -2,6 +2,7 @@
 
 use super::making::Making;
 use super::{Step, commissioning, finish, locks, rough, survey};
+use crate::delivery::Delivery;
 use crate::facts::Facts;
 use crate::given::Givens;
 use crate::house::House;
@@ -23,6 +24,8 @@ pub struct Parts<'a> {
     pub shares: &'a Shares,
     /// The tubes.
     pub runs: &'a Runs,
+    /// The pressures.
+    pub delivery: &'a Delivery,
     /// The gaps under doors.
     pub openings: &'a [Opening],
 }

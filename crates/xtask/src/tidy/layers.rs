@@ -5,7 +5,7 @@ use super::{Findings, Source};
 const CORE: &str = "crates/airtally/src/";
 
 /// Modules from the ground up. A module may use those on its own floor and below.
-const FLOORS: [&[&str]; 14] = [
+const FLOORS: [&[&str]; 15] = [
     &["quantity", "id", "source", "formula", "power"],
     &["by_room", "issue", "working", "air"],
     &["duct"],
@@ -17,6 +17,7 @@ const FLOORS: [&[&str]; 14] = [
     &["rules"],
     &["shares"],
     &["runs", "transfer", "co2", "on_site"],
+    &["delivery"],
     &["pocket"],
     &["steps"],
     &["report"],

@@ -1,17 +1,16 @@
 //! Tubes: how many to each room and why, and the ports of the manifolds.
 
+mod duty;
 mod run;
+mod sizes;
 
 use super::air::nothing_yet;
 use crate::context::{Page, View};
-use crate::parts::choice::{choosing, options};
 use crate::parts::doubt::doubt;
 use crate::ui::el::{el, els, nodes, text};
 use crate::ui::figure::{Size, figure};
 use crate::ui::part::{next, part};
-use crate::ui::select::select;
 use crate::ui::tally::tally;
-use airtally::house::TubeSize;
 use airtally::quantity::Unit;
 use airtally::rules::Air;
 use airtally::runs::Runs;
@@ -27,11 +26,14 @@ pub fn tubes(view: &View) -> Html {
     if runs.runs.is_empty() {
         return nothing_yet(say::ASK_TUBES);
     }
-    let chosen = choosing(page, &view.hands, &TubeSize::ALL, |choices, tube| choices.tube = tube);
-    let options = options(&TubeSize::ALL, runs.tube, label::tube);
-    let tube = select("tube".to_owned(), say::TUBE_USED, "", options, &chosen);
-    let tube = el("section", "part", [el("h2", "", [text(say::TUBE)]), el("div", "fields", [tube])]);
-    let left = [answer(page, runs), doubt(view), ports(view, runs), tube, next("#steps", say::NEXT_STEPS)];
+    let left = [
+        answer(page, runs),
+        doubt(view),
+        ports(view, runs),
+        duty::duty(view),
+        sizes::sizes(view),
+        next("#steps", say::NEXT_STEPS),
+    ];
     el("div", "spread", [el("div", "leaf", left), el("div", "leaf", Air::BOTH.map(|air| side(view, runs, air)))])
 }
 

@@ -2,12 +2,14 @@
 
 use crate::context::View;
 use crate::parts::air::air_tag;
-use crate::ui::el::{el, nodes, nothing, text};
+use crate::parts::entry::entry;
+use crate::ui::el::{el, maybe, nodes, nothing, text};
 use crate::ui::figure::Size;
 use crate::ui::gauge::gauge;
 use crate::ui::part::{row as ledger_row, soft};
 use crate::ui::tally::tally;
-use airtally::quantity::Velocity;
+use airtally::house::{Field, RoomField};
+use airtally::quantity::{Pressure, Unit, Velocity};
 use airtally::rules::{Air, Level};
 use airtally::runs::Run;
 use airtally::working::Traced;
@@ -34,7 +36,7 @@ fn under(view: &View, run: &Run, name: &str) -> Html {
         true => nothing(),
         false => speed(view, Level::Boost, run.speed_boost, run.limit_boost, run, name),
     };
-    nodes([normal, boost, cut(view, run, name)])
+    nodes([normal, boost, pressure(view, run, name), length(view, run, name)])
 }
 
 fn speed(view: &View, level: Level, speed: Traced<Velocity>, limit: Velocity, run: &Run, name: &str) -> Html {
@@ -55,6 +57,40 @@ fn speed(view: &View, level: Level, speed: Traced<Velocity>, limit: Velocity, ru
     )
 }
 
+/// What the run takes, and what it must be throttled by.
+fn pressure(view: &View, run: &Run, name: &str) -> Html {
+    let Some(drop) = view.page.report.delivery().drop(run.air, run.room) else { return nothing() };
+    let display = view.page.display();
+    let pascal = |pressure: Pressure| format::in_display(pressure.as_pa(), Unit::Pascal, display);
+    let own = pascal(drop.normal.value);
+    let own = view.figure(&say::pressure_of(name), &own, Size::Mid, drop.normal.line);
+    let throttle = match drop.index {
+        true => soft(say::INDEX_RUN),
+        false => {
+            let figure =
+                view.figure(&say::throttle_of(name), &pascal(drop.throttle.value), Size::Mid, drop.throttle.line);
+            nodes([soft(say::THROTTLE), figure])
+        }
+    };
+    let hole = maybe(drop.hole.map(|hole| {
+        let shown = format::small_length(hole.value, display);
+        nodes([soft(say::HOLE), view.figure(&say::hole_of(name), &shown, Size::Mid, hole.line)])
+    }));
+    let built = maybe(drop.built.map(|flow| {
+        let shown = format::flow(flow.value, display);
+        nodes([soft(say::AS_PULLED), view.figure(&say::built_of(name), &shown, Size::Mid, flow.line)])
+    }));
+    el("div", "marks", [soft(say::RUN_TAKES), own, throttle, hole, built])
+}
+
+/// The length, to see and to change: everything above follows.
+fn length(view: &View, run: &Run, name: &str) -> Html {
+    let at = Field::Room(run.room, if run.air == Air::Supply { RoomField::SupplyRun } else { RoomField::ExtractRun });
+    let words = if run.legs.is_some() { say::CHANGE_LENGTH } else { say::TYPE_LENGTH };
+    let summary = el("summary", "", [text(words)]);
+    nodes([cut(view, run, name), el("details", "run-length", [summary, entry(view, at, None)])])
+}
+
 fn cut(view: &View, run: &Run, name: &str) -> Html {
     match run.cut {
         Some(cut) => {
@@ -62,6 +98,6 @@ fn cut(view: &View, run: &Run, name: &str) -> Html {
             let figure = view.figure(&say::cut_for(name), &shown, Size::Mid, cut.line);
             el("p", "speed-cut", [figure, soft(say::CUT_EACH)])
         }
-        None => el("p", "", [soft(say::NO_LENGTH)]),
+        None => nothing(),
     }
 }

@@ -172,7 +172,7 @@ fn every_spelling_is_read() {
     for unit in Unit::all() {
         for spelling in unit.spellings() {
             check_of(&format!("5 {spelling}"), unit.kind(), unit, Ok((5.0, unit)));
-            check_of(&format!("½{}", spelling.to_uppercase()), unit.kind(), unit, half_of(unit));
+            check_of(&format!("½{}", spelling.to_ascii_uppercase()), unit.kind(), unit, half_of(unit));
         }
         check_of(&format!("5 {}", unit.symbol()), unit.kind(), unit, Ok((5.0, unit)));
     }

@@ -1,0 +1,34 @@
+//! What the unit must give on each side: the card a unit is bought against.
+
+use crate::context::View;
+use crate::ui::el::{el, els, nodes, nothing, text};
+use crate::ui::figure::Size;
+use crate::ui::part::{part, soft};
+use airtally::quantity::{Pressure, Unit};
+use airtally::rules::{Air, Level};
+use airtally::working::Traced;
+use airtally_words::{format, page as say};
+use yew::prelude::*;
+
+/// The card; nothing while no air flows.
+pub fn duty(view: &View) -> Html {
+    let sides = &view.page.report.delivery().sides;
+    if sides.is_empty() {
+        return nothing();
+    }
+    let rows = sides.iter().flat_map(|side| {
+        let row = |level, pressure| total(view, side.air, level, pressure);
+        [row(Level::Normal, side.normal), row(Level::Boost, side.boost)]
+    });
+    let note = el("p", "", [soft(say::DUTY_NOTE)]);
+    part(say::DUTY, nothing(), nodes([els("dl", "totals totals-pairs", rows), note]))
+}
+
+fn total(view: &View, air: Air, level: Level, pressure: Traced<Pressure>) -> Html {
+    let flow = view.page.report.shares().at(level).total;
+    let flow = format::flow(flow, view.page.display()).to_string();
+    let name = say::duty_at(air, level, &flow);
+    let shown = format::in_display(pressure.value.as_pa(), Unit::Pascal, view.page.display());
+    let figure = view.figure(&name, &shown, Size::Row, pressure.line);
+    el("div", "total", [el("dt", "", [text(name)]), el("dd", "", [figure])])
+}

@@ -1,0 +1,79 @@
+//! What the unit must deliver: the pressure of every run, which one takes most, what the others must be throttled by, and
+//! what is really delivered where a run was pulled in another way.
+
+mod built;
+mod ducts;
+mod side;
+mod sizes;
+
+#[cfg(test)]
+mod tests;
+
+pub(crate) use sizes::sizes;
+pub use sizes::{Against, Size, wisest};
+
+use crate::given::Givens;
+use crate::house::RoomId;
+use crate::issue::Issue;
+use crate::quantity::{Flow, Length, Pressure};
+use crate::rules::Air;
+use crate::runs::Runs;
+use crate::shares::Shares;
+use crate::working::{Traced, Working};
+
+/// Supply and extract.
+#[derive(Clone, Debug)]
+pub struct Delivery {
+    /// Supply, then extract; a side without runs is left out.
+    pub sides: Vec<Side>,
+}
+
+/// One side of the unit.
+#[derive(Clone, Debug)]
+pub struct Side {
+    /// Which.
+    pub air: Air,
+    /// What the unit must give outside itself at normal.
+    pub normal: Traced<Pressure>,
+    /// The same at boost.
+    pub boost: Traced<Pressure>,
+    /// The runs, in the order of [`Runs`].
+    pub runs: Vec<Drop>,
+}
+
+/// What one run takes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Drop {
+    /// The room.
+    pub room: RoomId,
+    /// Pressure with the valve open, at normal.
+    pub normal: Traced<Pressure>,
+    /// The same at boost.
+    pub boost: Traced<Pressure>,
+    /// Whether it takes most of its side at normal: it stays open, the others are throttled.
+    pub index: bool,
+    /// What must be added at normal, so that every run takes the same.
+    pub throttle: Traced<Pressure>,
+    /// The hole of a restrictor in each tube that does it, where there is something to add.
+    pub hole: Option<Traced<Length>>,
+    /// The air that comes where the run was pulled in another way and nothing is set anew.
+    pub built: Option<Traced<Flow>>,
+}
+
+impl Delivery {
+    /// The pressures of a house.
+    pub fn of(shares: &Shares, runs: &Runs, givens: &Givens, working: &mut Working, issues: &mut Vec<Issue>) -> Self {
+        let found = Air::BOTH.map(|air| side::Making::new(air, shares, runs, givens, working, issues)?.side());
+        Self { sides: found.into_iter().flatten().collect() }
+    }
+
+    /// One side, where it has runs.
+    pub fn side(&self, air: Air) -> Option<&Side> {
+        self.sides.iter().find(|side| side.air == air)
+    }
+
+    /// What a room's run takes.
+    pub fn drop(&self, air: Air, room: RoomId) -> Option<&Drop> {
+        self.side(air)?.runs.iter().find(|drop| drop.room == room)
+    }
+}
