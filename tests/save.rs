@@ -5,6 +5,7 @@
 use airtally::given::GivenId;
 use airtally::house::{Choices, Credit, Display, Field, House, HouseField, KitchenDraw, RoomField, RoomId, RoomKind};
 use airtally::house::{Table, TubeSize, WetRooms};
+use airtally::parts::Part;
 use airtally::quantity::Unit;
 use airtally::report::Report;
 use airtally::rules::{Air, RuleSet};
@@ -104,6 +105,9 @@ fn every_id_that_can_be_written_is_frozen() {
     for id in GivenId::all() {
         assert!(house.entry(Field::Given(id)).is_some(), "{}", id.given().key);
     }
+    for part in Part::all() {
+        assert!(house.entry(Field::Price(part)).is_some(), "{}", part.id());
+    }
     for rule in StepRule::ALL {
         assert!(house.ticks.contains(&StepKey::house(rule)), "{}", rule.id());
     }
@@ -123,6 +127,7 @@ fn every_id_that_can_be_written_is_frozen() {
     }
     for unit in Unit::all() {
         let texts = house.settings.iter().map(|(_, entry)| entry.unit);
+        let texts = texts.chain(house.prices.iter().map(|(_, entry)| entry.unit));
         assert!(texts.chain(house.entries.iter().map(|(_, entry)| entry.unit)).any(|typed| typed == unit), "{unit:?}");
     }
 }

@@ -58,6 +58,12 @@ export const states = [
     await close.scrollIntoViewIfNeeded();
   } },
   { name: "tubes", steps: (person) => example(person, "Tubes") },
+  { name: "parts", steps: (person) => example(person, "Parts") },
+  { name: "parts-priced", steps: async (person) => {
+    await example(person, "Parts");
+    const price = (part, text) => person.page.locator(`#price-${part}`).fill(text);
+    for (const [part, text] of Object.entries({ unit: "2140", tube: "2.45", "seal-ring": "1.9", "setting-out": "62", bend: "a few", "supply-valve": "1,234" })) await price(part, text);
+  } },
   { name: "working", steps: async (person) => {
     await example(person, "Tubes");
     await person.page.locator(".row .figure").first().click();

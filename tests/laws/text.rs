@@ -5,6 +5,7 @@ use airtally::entry::Entry;
 use airtally::given::GivenId;
 use airtally::house::{Field, House, HouseField, RoomField};
 use airtally::issue::Trouble;
+use airtally::parts::Part;
 use airtally::quantity::{ParseError, Unit};
 use airtally::report::Report;
 use airtally::save::{self, File};
@@ -122,7 +123,7 @@ fn fields(house: &House) -> Vec<Field> {
         entries.into_iter().chain([Field::RoomName(room.id)])
     });
     let of_house = HouseField::ALL.map(Field::House).into_iter().chain([Field::HouseName]);
-    of_house.chain(GivenId::all().map(Field::Given)).chain(of_rooms).collect()
+    of_house.chain(GivenId::all().map(Field::Given)).chain(Part::all().map(Field::Price)).chain(of_rooms).collect()
 }
 
 fn check_finite(house: House) -> Result<(), TestCaseError> {

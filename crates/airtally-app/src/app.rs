@@ -9,7 +9,7 @@ use crate::hooks::{
 };
 use crate::platform::page;
 use crate::sheet::{sheet, use_dialog};
-use crate::stages::{air::air, house::house, steps::steps, tubes::tubes};
+use crate::stages::{air::air, house::house, parts::parts, steps::steps, tubes::tubes};
 use crate::state::Notebook;
 use crate::ui::el::{tag, text};
 use crate::ui::field::on_key;
@@ -55,6 +55,7 @@ fn stage(view: &View) -> Html {
         Stage::House => house(view),
         Stage::Air => air(view),
         Stage::Tubes => tubes(view),
+        Stage::Parts => parts(view),
         Stage::Steps => steps(view),
     }
 }

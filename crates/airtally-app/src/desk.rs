@@ -189,6 +189,10 @@ impl Desk {
                     self.open = Some(room);
                 }
                 self.aim(field_id(field));
+                if let Field::Price(_) = field {
+                    self.stage = Stage::Parts;
+                    return;
+                }
             }
             Place::Room(room) => {
                 self.open = Some(room);
@@ -256,6 +260,7 @@ pub fn field_id(field: Field) -> String {
         Field::House(field) => ["house-", field.id()].concat(),
         Field::RoomName(room) => ["room-", &room.0.to_string(), "-name"].concat(),
         Field::Room(room, field) => ["room-", &room.0.to_string(), "-", field.id()].concat(),
+        Field::Price(part) => ["price-", part.id()].concat(),
         Field::Given(id) => ["given-", &id.given().key.replace('.', "-")].concat(),
     }
 }

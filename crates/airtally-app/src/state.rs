@@ -15,6 +15,8 @@ pub enum Action {
     Redo,
     /// A whole house in place of this one; can be undone.
     Load(House),
+    /// The same for a house that brings no prices: those of this one go along.
+    Begin(House),
 }
 
 /// A house with its history.
@@ -55,6 +57,10 @@ impl Reducible for Notebook {
             Action::Undo => drop(next.history.undo()),
             Action::Redo => drop(next.history.redo()),
             Action::Load(house) => next.history.replace(house),
+            Action::Begin(house) => {
+                let prices = self.house().prices.clone();
+                next.history.replace(House { prices, ..house });
+            }
         }
         if Rc::ptr_eq(next.house(), self.house()) { self } else { Rc::new(next) }
     }
@@ -63,10 +69,20 @@ impl Reducible for Notebook {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use airtally::house::RoomKind;
+    use airtally::house::{Field, RoomKind};
+    use airtally::parts::Part;
+    use airtally::quantity::Unit;
 
     fn after(actions: Vec<Action>) -> Rc<Notebook> {
         actions.into_iter().fold(Rc::new(Notebook::of(House::new())), Notebook::reduce)
+    }
+
+    #[test]
+    fn prices_go_along_into_a_new_house() {
+        let field = Field::Price(Part::Tube);
+        let price = Action::Edit(Edit::Set(field, "3.20".to_owned(), Unit::Money));
+        let begun = after(vec![price, Action::Begin(House::new())]);
+        assert_eq!(begun.house().text(field), "3.20");
     }
 
     #[test]

@@ -3,7 +3,10 @@
 //! Everything that comes in is somebody else's text: its size is capped before it is read, its shape is checked while
 //! it is read, and a refusal says what is wrong and where. Nothing is changed silently and nothing is half read.
 
+mod prices;
 mod values;
+
+pub use prices::{Prices, Refused, read_prices, write_prices};
 
 use airtally::house::House;
 use airtally::save::{self, File};

@@ -1,6 +1,7 @@
-use super::{Code, MOST_TEXT, read, read_kept, write};
+use super::{Code, MOST_TEXT, Refused, read, read_kept, read_prices, write, write_prices};
 use airtally::edit::Edit;
 use airtally::house::{Field, House, RoomField, RoomId, RoomKind};
+use airtally::parts::Part;
 use airtally::quantity::Unit;
 use wasm_bindgen_test::{wasm_bindgen_test, wasm_bindgen_test_configure};
 
@@ -72,4 +73,38 @@ fn what_was_kept_is_never_too_large_to_come_back() {
 fn a_newer_file_says_that_it_is_newer() {
     let refusal = read("{\"airtally\":7}").unwrap_err();
     assert!(refusal.detail.contains("version 7"), "{}", refusal.detail);
+}
+
+#[wasm_bindgen_test]
+fn a_price_list_comes_back_and_does_no_harm() {
+    let rows = [(Part::Tube, "Tube, 75 \"mm\"", "m", "2.45"), (Part::Strap, "=HYPERLINK(1)", "", "-1")];
+    let text =
+        write_prices(rows.into_iter().map(|(part, name, unit, price)| (part, name.to_owned(), unit, price.to_owned())));
+    assert_eq!(
+        text,
+        "part,description,unit,price\r\ntube,\"Tube, 75 \"\"mm\"\"\",m,2.45\r\nstrap,'=HYPERLINK(1),,'-1\r\n"
+    );
+    let read = read_prices(&text).unwrap();
+    assert_eq!(read.prices, [(Part::Tube, "2.45".to_owned()), (Part::Strap, "-1".to_owned())]);
+}
+
+#[wasm_bindgen_test]
+fn lists_of_other_spreadsheets_are_read() {
+    let price = |text: &str| read_prices(text).map(|read| read.prices);
+    let tube = |price: &str| Ok(vec![(Part::Tube, price.to_owned())]);
+    assert_eq!(price("\u{feff}price;part\n4,90;tube\n"), tube("4,90"));
+    assert_eq!(price("Part\tPrice\r\ntube\t 4.90 \r\n\r\n"), tube("4.90"));
+    assert_eq!(price("part,price\ntube,1\ntube,2"), tube("2"));
+    assert_eq!(price("part,price\ntube"), tube(""));
+    assert_eq!(read_prices("part,price\nnail,1\ntube,2").unwrap().unknown, 1);
+}
+
+#[wasm_bindgen_test]
+fn what_is_no_list_is_refused() {
+    assert_eq!(read_prices(""), Err(Refused::NoColumns));
+    assert_eq!(read_prices("\"part"), Err(Refused::NoColumns));
+    assert_eq!(read_prices("part,price\nnail,1"), Err(Refused::NoPart));
+    assert_eq!(read_prices(&"x".repeat(MOST_TEXT + 1)), Err(Refused::TooLong));
+    let odd: String = (0..200_u8).map(char::from).collect();
+    assert!(read_prices(&["part,price\n", &odd].concat()).is_err());
 }

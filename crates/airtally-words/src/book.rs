@@ -5,6 +5,7 @@ use crate::label::Label;
 use airtally::formula::Formula;
 use airtally::house::HouseField;
 use airtally::id::CheckRule;
+use airtally::parts::{Group, Part};
 use airtally::pocket::{Ask, Slot};
 use airtally::steps::StepRule;
 use std::ops::Range;
@@ -20,6 +21,8 @@ pub struct Book {
     fields: Vec<Range<usize>>,
     asks: Vec<Range<usize>>,
     slots: Vec<Range<usize>>,
+    groups: Vec<Range<usize>>,
+    parts: Vec<Range<usize>>,
     sums: Vec<Range<usize>>,
     values: Vec<Range<usize>>,
     symbols: Range<usize>,
@@ -59,6 +62,8 @@ impl Book {
             fields: Vec::new(),
             asks: Vec::new(),
             slots: Vec::new(),
+            groups: Vec::new(),
+            parts: Vec::new(),
             sums: Vec::new(),
             values: Vec::new(),
             symbols: 0..0,
@@ -77,6 +82,8 @@ impl Book {
             Some(("field", _)) => self.fields.push(chapter),
             Some(("ask", _)) => self.asks.push(chapter),
             Some(("slot", _)) => self.slots.push(chapter),
+            Some(("group", _)) => self.groups.push(chapter),
+            Some(("part", _)) => self.parts.push(chapter),
             Some(("sum", _)) => self.sums.push(chapter),
             Some(("value", _)) => self.values.push(chapter),
             Some((_, id)) => set(&mut self.checks, CheckRule::ALL.iter().position(|rule| rule.id() == id), chapter),
@@ -104,6 +111,16 @@ impl Book {
     /// The name and the hint of a field of the pocket.
     pub(crate) fn slot(&'static self, slot: Slot) -> Label {
         self.label(self.slots.get(slot as usize))
+    }
+
+    /// The name and the hint of a part, or of hours of work.
+    pub fn part(&'static self, part: Part) -> Label {
+        self.label(self.parts.get(part as usize))
+    }
+
+    /// What stands over a group of parts.
+    pub fn group(&'static self, group: Group) -> &'static str {
+        self.label(self.groups.get(group as usize)).name
     }
 
     fn label(&'static self, chapter: Option<&'static Range<usize>>) -> Label {
@@ -167,6 +184,8 @@ mod tests {
         for slot in Ask::ALL.iter().flat_map(|ask| ask.slots()) {
             assert_eq!(slots[*slot as usize], format!("{slot:?}"));
         }
+        assert!(names(book, &book.groups).eq(Group::ALL.map(|group| format!("{group:?}"))));
+        assert!(names(book, &book.parts).eq(Part::all().map(|part| format!("{part:?}"))));
         let sums: Vec<_> = names(book, &book.sums).collect();
         assert_eq!(sums.len(), crate::formula::tests::ALL.len());
         for (name, formula) in sums.into_iter().zip(crate::formula::tests::ALL) {

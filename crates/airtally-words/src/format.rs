@@ -199,6 +199,7 @@ pub fn decimals(value: f64, unit: Unit) -> usize {
         | Unit::MetrePerSecond
         | Unit::InchWater
         | Unit::PerHour
+        | Unit::Money
         | Unit::CubicMetrePerHourSquareMetre => 2,
         Unit::Ratio if value.abs() < 0.01 => 4,
         Unit::Ratio | Unit::LitrePerSecondSquareMetre | Unit::CubicFootPerMinuteSquareFoot => 3,

@@ -55,6 +55,11 @@ pub fn sentence(issue: &Issue, house: &House) -> String {
             format::text(pascal, Unit::Pascal),
             format::text(limit, Unit::Pascal)
         ),
+        Trouble::LongerThanCoil { metres, coil } => format!(
+            "{place}: a tube of {} is longer than a coil of {}.",
+            format::text(metres, Unit::Metre),
+            format::text(coil, Unit::Metre)
+        ),
         Trouble::ManyTubes { count } => format!("{place}: {} tubes to one room are a lot.", format::count(count)),
         Trouble::StuffyNight { ppm, limit } => stuffy_night(&place, ppm, limit),
         Trouble::UndercutTall { mm } => undercut_tall(&place, mm, display),
@@ -99,6 +104,10 @@ fn field_name(field: Field, house: &House) -> String {
     let name = label::field(field).name;
     match field {
         Field::Room(id, _) => format!("{name} of {}", typed::shortened(&room::name(house, id))),
+        Field::Price(part) => match book() {
+            Some(book) => [name, ", ", book.part(part).name].concat(),
+            None => name.to_owned(),
+        },
         Field::RoomName(_) | Field::HouseName | Field::House(_) | Field::Given(_) => name.to_owned(),
     }
 }

@@ -12,6 +12,7 @@ pub mod given;
 pub mod issue;
 pub mod label;
 pub mod page;
+pub mod parts;
 pub mod reading;
 pub mod room;
 pub mod standing;

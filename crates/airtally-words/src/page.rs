@@ -3,6 +3,7 @@
 mod air;
 mod frame;
 mod house;
+mod parts;
 mod pocket;
 mod sheet;
 mod steps;
@@ -11,6 +12,7 @@ mod tubes;
 pub use air::*;
 pub use frame::*;
 pub use house::*;
+pub use parts::*;
 pub use pocket::*;
 pub use sheet::*;
 pub use steps::*;

@@ -8,7 +8,7 @@ mod sentence;
 mod tests;
 
 pub use lists::{change, listed};
-pub use sentence::marks;
+pub use sentence::{mark, marks};
 
 use airtally::steps::{NumberName, Phase, Visit};
 

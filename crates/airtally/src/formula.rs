@@ -181,4 +181,10 @@ pub enum Formula {
     ExternalPressure,
     /// The flow of a run as it was pulled, all runs together.
     BuiltFlow,
+    /// L = Σ n·L_cut.
+    TubeMetres,
+    /// n = ⌈L/s⌉.
+    HoldCount,
+    /// x = n·k.
+    Each,
 }

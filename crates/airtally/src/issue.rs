@@ -173,6 +173,13 @@ pub enum Trouble {
         /// Pa.
         limit: f64,
     },
+    /// A tube is longer than a coil: it cannot be cut in one piece.
+    LongerThanCoil {
+        /// Length to cut.
+        metres: f64,
+        /// Length of a coil.
+        coil: f64,
+    },
     /// Overnight CO2 above the level called unacceptable or noticeable.
     StuffyNight {
         /// At the end of the night, ppm.
@@ -243,6 +250,7 @@ impl Trouble {
             | T::AreaTwice
             | T::ManyTubes { .. }
             | T::RunTakesMuch { .. }
+            | T::LongerThanCoil { .. }
             | T::StuffyNight { .. }
             | T::UndercutTall { .. } => Severity::Unusual,
             T::BetweenRows { .. } | T::NoAwayRate | T::StepsRaiseTotal { .. } => Severity::Note,
@@ -278,6 +286,7 @@ impl Trouble {
             T::BoostFallsShort { .. } => "boost-falls-short",
             T::ManyTubes { .. } => "many-tubes",
             T::RunTakesMuch { .. } => "run-takes-much",
+            T::LongerThanCoil { .. } => "longer-than-coil",
             T::StuffyNight { .. } => "stuffy-night",
             T::UndercutTall { .. } => "undercut-tall",
             T::CheckFails(check) => check.id(),

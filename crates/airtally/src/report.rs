@@ -11,6 +11,7 @@ use crate::formula::Formula;
 use crate::given::Givens;
 use crate::house::House;
 use crate::issue::{Issue, Severity};
+use crate::parts::{Quotation, TakeOff};
 use crate::quantity::{Flow, Measure};
 use crate::rules::{Demand, RuleSet};
 use crate::runs::Runs;
@@ -51,6 +52,7 @@ pub struct Report {
     nights: OnceCell<Vec<Night>>,
     steps: OnceCell<Vec<Step>>,
     codes: OnceCell<Vec<CodeTotals>>,
+    parts: OnceCell<(TakeOff, Quotation)>,
 }
 
 impl Report {
@@ -71,6 +73,7 @@ impl Report {
             nights: OnceCell::new(),
             steps: OnceCell::new(),
             codes: OnceCell::new(),
+            parts: OnceCell::new(),
         }
     }
 
@@ -123,6 +126,27 @@ impl Report {
         self.delivery.get_or_init(|| {
             let (working, issues) = (&mut self.working.borrow_mut(), &mut self.issues.borrow_mut());
             Delivery::of(shares, runs, givens, working, issues)
+        })
+    }
+
+    /// What is ordered and done.
+    pub fn take_off(&self) -> &TakeOff {
+        &self.parts().0
+    }
+
+    /// What that costs.
+    pub fn quotation(&self) -> &Quotation {
+        &self.parts().1
+    }
+
+    fn parts(&self) -> &(TakeOff, Quotation) {
+        let (facts, givens) = (self.facts(), self.givens());
+        let chain = (self.shares(), self.runs(), self.delivery());
+        self.parts.get_or_init(|| {
+            let (working, issues) = (&mut self.working.borrow_mut(), &mut self.issues.borrow_mut());
+            let take_off = TakeOff::of((facts, givens), chain, working, issues);
+            let quotation = Quotation::of(&take_off, &self.house, givens, issues);
+            (take_off, quotation)
         })
     }
 
@@ -180,6 +204,7 @@ impl Report {
         self.steps();
         self.delivery();
         self.nights();
+        self.parts();
         let issues = self.issues.borrow();
         let of = |severity| issues.iter().filter(move |issue| issue.severity() == severity).copied();
         Severity::WORST_FIRST.into_iter().flat_map(of).collect()

@@ -10,13 +10,15 @@ pub enum Stage {
     Air,
     /// How many tubes, and ports.
     Tubes,
+    /// What is ordered and done, and what it costs.
+    Parts,
     /// The checklist.
     Steps,
 }
 
 impl Stage {
     /// All of them, in working order.
-    pub const ALL: [Self; 4] = [Self::House, Self::Air, Self::Tubes, Self::Steps];
+    pub const ALL: [Self; 5] = [Self::House, Self::Air, Self::Tubes, Self::Parts, Self::Steps];
 
     /// Its name in the address, after the `#`.
     pub const fn id(self) -> &'static str {
@@ -24,6 +26,7 @@ impl Stage {
             Self::House => "house",
             Self::Air => "air",
             Self::Tubes => "tubes",
+            Self::Parts => "parts",
             Self::Steps => "steps",
         }
     }

@@ -76,6 +76,7 @@ fn link(stage: Stage, shown: Stage) -> Html {
         Stage::House => Icon::House,
         Stage::Air => Icon::Air,
         Stage::Tubes => Icon::Tubes,
+        Stage::Parts => Icon::Parts,
         Stage::Steps => Icon::Steps,
     };
     let link = tag("a", "stage").attr("href", ["#", stage.id()].concat());

@@ -125,9 +125,9 @@ fn item(sign: Option<Icon>, words: String, can: bool, pressed: Callback<Event>) 
     item.around([maybe(sign.map(icon)), text(words)])
 }
 
-/// Puts a whole house in place of this one, which can be taken back.
+/// Puts a whole house in place of this one, which can be taken back; the prices stay.
 pub fn load(hands: &Hands, house: House, words: &'static str) {
-    hands.act(Action::Load(house));
+    hands.act(Action::Begin(house));
     hands.make(Move::Menu(false));
     hands.make(Move::Open(None));
     hands.make(Move::Aim(MAIN.to_owned()));

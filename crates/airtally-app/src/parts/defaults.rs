@@ -2,6 +2,7 @@
 
 use crate::context::Page;
 use airtally::house::{Field, HouseField, RoomField, RoomId};
+use airtally::parts::{Group, Part};
 use airtally::quantity::Unit;
 use airtally_words::format::{Shown, in_display, value};
 use airtally_words::room;
@@ -14,6 +15,11 @@ pub fn default_of(page: &Page, field: Field) -> Option<Shown> {
         Field::House(field) => of_house(page, field),
         Field::Room(room, field) => of_room(page, room, field),
         Field::Given(id) => Some(value(id.given().value, id.given().unit)),
+        // Every hour costs what the first kind of hour costs.
+        Field::Price(part) => {
+            let usual = page.house.text(Field::Price(Part::SettingOut));
+            (part.group() == Group::Work).then(|| Shown { number: usual.to_owned(), unit: "" })
+        }
     }
 }
 

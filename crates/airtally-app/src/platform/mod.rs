@@ -3,6 +3,7 @@
 pub mod clock;
 pub mod dialog;
 pub mod events;
+pub mod file;
 pub mod media;
 pub mod page;
 pub mod storage;

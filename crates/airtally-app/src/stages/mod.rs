@@ -2,5 +2,6 @@
 
 pub mod air;
 pub mod house;
+pub mod parts;
 pub mod steps;
 pub mod tubes;

@@ -16,7 +16,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-pub(crate) const ALL: [F; 89] = [
+pub(crate) const ALL: [F; 92] = [
     F::FloorArea,
     F::AshraeTotal,
     F::AshraeTable,
@@ -106,6 +106,9 @@ pub(crate) const ALL: [F; 89] = [
     F::ThrottleHole,
     F::ExternalPressure,
     F::BuiltFlow,
+    F::TubeMetres,
+    F::HoldCount,
+    F::Each,
 ];
 
 #[test]

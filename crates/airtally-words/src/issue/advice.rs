@@ -40,6 +40,7 @@ pub fn hint_for(trouble: Trouble, kind: Option<Kind>) -> Option<String> {
         }
         Trouble::BoostFallsShort { .. } => "Set its valve for boost, or raise boost as a whole.",
         Trouble::RunTakesMuch { .. } => "A second tube or the next wider one cures it.",
+        Trouble::LongerThanCoil { .. } => "No joint may be hidden: order a longer coil, or move the manifold.",
         Trouble::ManyTubes { .. } => "A wider tube or a second terminal may serve better.",
         Trouble::StuffyNight { .. } => "Give it more supply air, or leave the door open at night.",
         Trouble::CheckFails(_) => return None,
@@ -79,6 +80,7 @@ const fn example(kind: Option<Kind>) -> &'static str {
         Some(Kind::Velocity) => "2.5, 2.5 m/s or 500 ft/min",
         Some(Kind::Pressure) => "100, 100 Pa or 0.4 in w.c.",
         Some(Kind::Duration) => "8, 8 h or 1 h 30 min",
+        Some(Kind::Price) => "12, 12.50 or 0.0375",
         Some(Kind::Ratio) => "0.05, 5 % or 1/2",
         Some(Kind::Temperature) => "20, 20 °C or 68 °F",
         Some(Kind::Volume) => "300, 300 m³ or 10000 cu ft",

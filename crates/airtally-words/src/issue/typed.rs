@@ -150,5 +150,6 @@ const fn kind(kind: Kind) -> &'static str {
         Kind::Ratio => "a share",
         Kind::FlowPerArea => "an air flow for each unit of area",
         Kind::Power => "a power",
+        Kind::Price => "a price",
     }
 }

@@ -3,6 +3,7 @@
 use crate::book::book;
 use crate::given;
 use airtally::house::{Field, HouseField, RoomField};
+use airtally::quantity::Unit;
 
 /// The name of a field and a hint below it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -24,6 +25,11 @@ pub fn field(field: Field) -> Label {
         Field::RoomName(_) => label("Name of the room", "Empty: it is called after its kind"),
         Field::House(field) => house_field(field),
         Field::Room(_, field) => room_field(field),
+        Field::Price(part) => match part.unit() {
+            Unit::Metre => label("Price of a metre", ""),
+            Unit::Hour => label("Price of an hour", ""),
+            _ => label("Price of one", ""),
+        },
         Field::Given(id) => label(given::name(id), "Empty: the registered value is used"),
     }
 }

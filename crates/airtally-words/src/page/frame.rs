@@ -61,6 +61,7 @@ pub const fn stage(at: usize) -> &'static str {
         0 => "House",
         1 => "Air",
         2 => "Tubes",
+        3 => "Parts",
         _ => "Steps",
     }
 }

@@ -124,15 +124,21 @@ fn shown(number: &Number, value: f64, display: Display) -> String {
 /// assert_eq!(marks(Air::Extract, 3, 6), "E3a to E3f");
 /// ```
 pub fn marks(air: Air, run: u32, tubes: u32) -> String {
-    let run = [label::air_letter(air), &run.to_string()].concat();
-    let mark = |at: u32| match u8::try_from(at) {
-        Ok(small) if small < ALPHABET => [run.as_str(), char::from(b'a' + small).encode_utf8(&mut [0; 4])].concat(),
-        _ => [&run, "-", &at.saturating_add(1).to_string()].concat(),
-    };
+    let mark = |at: u32| mark(air, run, (at, tubes));
     match tubes {
-        0 | 1 => run,
+        0 | 1 => mark(0),
         2..=FEW => (0..tubes).map(mark).collect::<Vec<_>>().join(" "),
         _ => [&mark(0), " to ", &mark(tubes - 1)].concat(),
+    }
+}
+
+/// The mark of one tube, the how manieth of so many: `S1`, `S1b`.
+pub fn mark(air: Air, run: u32, (at, tubes): (u32, u32)) -> String {
+    let run = [label::air_letter(air), &run.to_string()].concat();
+    match u8::try_from(at) {
+        _ if tubes <= 1 => run,
+        Ok(small) if small < ALPHABET => [run.as_str(), char::from(b'a' + small).encode_utf8(&mut [0; 4])].concat(),
+        _ => [&run, "-", &at.saturating_add(1).to_string()].concat(),
     }
 }
 

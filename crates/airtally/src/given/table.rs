@@ -37,7 +37,7 @@ const fn given(
 use GivenId as G;
 use Unit as U;
 
-static TABLE: [Given; 135] = [
+static TABLE: [Given; 146] = [
     // Steps an installer can set
     given(G::StepCubicMetres, "step.m3h", 5.0, U::CubicMetrePerHour, (0.5, 25.0), &PRACTICE),
     given(G::StepLitres, "step.ls", 1.0, U::LitrePerSecond, (0.1, 10.0), &PRACTICE),
@@ -186,4 +186,16 @@ static TABLE: [Given; 135] = [
     given(G::IndoorHumidity, "indoor.humidity", 0.5, U::Ratio, (0.05, 0.95), &PRACTICE),
     given(G::OutdoorTemperature, "outdoor.temperature", -5.0, U::Celsius, (-50.0, 45.0), &PRACTICE),
     given(G::RunPressureMost, "run.pressure", 40.0, U::Pascal, (5.0, 200.0), &PRACTICE),
+    // What is ordered and what is done
+    given(G::CoilLength, "parts.coil", 50.0, U::Metre, (5.0, 500.0), &PRACTICE),
+    given(G::BracketSpacing, "parts.bracket", 1.5, U::Metre, (0.3, 5.0), &PRACTICE),
+    given(G::DrainLength, "parts.drain", 3.0, U::Metre, (0.2, 50.0), &PRACTICE),
+    given(G::HoursSetOut, "hours.set.out", 0.5, U::Hour, (0.0, 100.0), &PRACTICE),
+    given(G::HoursTube, "hours.tube", 0.4, U::Hour, (0.0, 100.0), &PRACTICE),
+    given(G::HoursValve, "hours.valve", 0.25, U::Hour, (0.0, 100.0), &PRACTICE),
+    given(G::HoursUnit, "hours.unit", 8.0, U::Hour, (0.0, 500.0), &PRACTICE),
+    given(G::HoursOutside, "hours.outside", 2.5, U::Hour, (0.0, 100.0), &PRACTICE),
+    given(G::HoursMeasure, "hours.measure", 0.4, U::Hour, (0.0, 100.0), &PRACTICE),
+    given(G::PartsMargin, "parts.margin", 0.0, U::Percent, (0.0, 300.0), &PRACTICE),
+    given(G::Tax, "parts.tax", 0.0, U::Percent, (0.0, 100.0), &PRACTICE),
 ];

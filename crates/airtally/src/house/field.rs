@@ -60,6 +60,9 @@ impl RoomField {
 
 const HEIGHT: Limit = Limit::new((1.0, 20.0), (2.0, 4.0), Unit::Metre);
 
+/// Far beyond any part, and small enough for exact sums.
+const MOST_PRICE: f64 = 1e7;
+
 /// Most characters of a name that fit on a label. Longer names are kept, with a remark.
 pub const NAME_FITS: usize = 40;
 
@@ -71,6 +74,7 @@ impl Field {
             Self::House(field) => Some(field.limit()),
             Self::Room(_, field) => Some(field.limit()),
             Self::Given(id) => Some(id.given().limit()),
+            Self::Price(_) => Some(Limit::new((0.0, MOST_PRICE), (0.0, MOST_PRICE), Unit::Money)),
         }
     }
 

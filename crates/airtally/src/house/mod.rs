@@ -13,6 +13,7 @@ pub use room::{Role, Room, RoomKind};
 
 use crate::entry::Entry;
 use crate::id::GivenId;
+use crate::id::Part;
 use crate::id::StepKey;
 
 /// A house as its person typed it.
@@ -35,6 +36,8 @@ pub struct House {
     pub settings: Vec<(GivenId, Entry)>,
     /// Steps that are ticked.
     pub ticks: Vec<StepKey>,
+    /// The person's own prices.
+    pub prices: Vec<(Part, Entry)>,
 }
 
 impl House {
@@ -53,6 +56,7 @@ impl House {
         match field {
             Field::House(field) => find(&self.entries, field),
             Field::Given(id) => find(&self.settings, id),
+            Field::Price(part) => find(&self.prices, part),
             Field::Room(id, field) => self.room(id).and_then(|room| find(&room.entries, field)),
             Field::HouseName | Field::RoomName(_) => None,
         }

@@ -1,6 +1,6 @@
 //! Every field that can be typed into.
 
-use super::{GivenId, RoomId};
+use super::{GivenId, Part, RoomId};
 
 /// One field of the document.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -15,6 +15,8 @@ pub enum Field {
     Room(RoomId, RoomField),
     /// The person's own value in place of a registered one.
     Given(GivenId),
+    /// What a part costs the person who builds it in: each, a metre or an hour.
+    Price(Part),
 }
 
 /// Values about the whole house.

@@ -273,4 +273,26 @@ pub enum GivenId {
     OutdoorTemperature,
     /// Largest pressure of a run at normal.
     RunPressureMost,
+    /// Length of tube on a coil.
+    CoilLength,
+    /// Distance between brackets of mains and outside ducts.
+    BracketSpacing,
+    /// Length of the drain pipe.
+    DrainLength,
+    /// Hours of setting out and drilling for each valve.
+    HoursSetOut,
+    /// Hours of pulling each tube.
+    HoursTube,
+    /// Hours of fixing each valve with its box.
+    HoursValve,
+    /// Hours of hanging unit, manifolds and mains.
+    HoursUnit,
+    /// Hours of each duct outdoors.
+    HoursOutside,
+    /// Hours of testing, measuring and handing over for each valve.
+    HoursMeasure,
+    /// What is added on parts.
+    PartsMargin,
+    /// Tax on the whole.
+    Tax,
 }

@@ -21,7 +21,7 @@ pub(super) struct Facts {
     pub(super) spellings: &'static [&'static str],
 }
 
-pub(super) const TABLE: [Facts; 36] = [
+pub(super) const TABLE: [Facts; 37] = [
     // The unit the calculation works in.
     row(
         Unit::CubicMetrePerHour,
@@ -219,6 +219,8 @@ pub(super) const TABLE: [Facts; 36] = [
     ),
     // The unit the calculation works in.
     row(Unit::Watt, Kind::Power, "W", "W", (1, 1), &["w", "watt", "watts"]),
+    // The unit the calculation works in.
+    row(Unit::Money, Kind::Price, "money", "", (1, 1), &[]),
 ];
 
 const fn row(

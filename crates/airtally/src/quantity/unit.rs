@@ -35,6 +35,8 @@ pub enum Kind {
     FlowPerArea,
     /// Electrical power.
     Power,
+    /// What one of something costs, in a currency that nobody has to name.
+    Price,
 }
 
 /// A unit that may be typed or shown. Saved as its [`id`](Unit::id).
@@ -77,6 +79,7 @@ pub enum Unit {
     LitrePerSecondSquareMetre,
     CubicFootPerMinuteSquareFoot,
     Watt,
+    Money,
 }
 
 impl Kind {

@@ -62,7 +62,7 @@ impl Fields {
 
     /// Takes a field that must be there.
     pub fn need(&mut self, name: &str) -> Tree {
-        if !self.left.iter().any(|(field, _)| field == name) {
+        if !self.has(name) {
             self.refuse(Refusal::new(["missing field `", name, "`"].concat()));
         }
         self.take(name)
@@ -117,6 +117,11 @@ impl Fields {
             }
         }
         items
+    }
+
+    /// Whether a field is there.
+    pub fn has(&self, name: &str) -> bool {
+        self.left.iter().any(|(field, _)| field == name)
     }
 
     /// Notes that a field is wrong, and reads it as nothing.

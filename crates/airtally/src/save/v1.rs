@@ -7,7 +7,7 @@ use super::tree::Tree;
 use crate::entry::Entry;
 use crate::house::{Building, Choices, Credit, Display, Failing, Fuel, House, Joist, KitchenDraw, Outlets, Print};
 use crate::house::{Room, RoomKind, Stud, Table, TubeSize, WetRooms};
-use crate::id::{Air, GivenId, HouseField, Item, RoomField, RoomId, RuleSet, StepKey, StepRule};
+use crate::id::{Air, GivenId, HouseField, Item, Part, RoomField, RoomId, RuleSet, StepKey, StepRule};
 use crate::quantity::Unit;
 
 type Opened<T> = Result<T, Refusal>;
@@ -22,6 +22,8 @@ pub fn write(house: &House) -> Tree {
         ("next_room", Tree::from(f64::from(house.next_room))),
         ("settings", write_entries(&house.settings, |id| id.given().key)),
         ("ticks", Tree::List(house.ticks.iter().map(write_tick).collect())),
+        // A file from before there were prices means the same.
+        ("prices", if house.prices.is_empty() { Tree::Nothing } else { write_entries(&house.prices, Part::id) }),
     ])
 }
 
@@ -110,6 +112,10 @@ pub fn open(tree: Tree) -> Opened<House> {
         next_room: fields.whole("next_room", IDS) as u32,
         settings: open_entries(&mut fields, "settings", GivenId::from_key),
         ticks: fields.list("ticks", open_tick),
+        prices: match fields.has("prices") {
+            true => open_entries(&mut fields, "prices", Part::from_id),
+            false => Vec::new(),
+        },
     };
     let mut ids: Vec<RoomId> = Vec::with_capacity(house.rooms.len());
     for room in &house.rooms {

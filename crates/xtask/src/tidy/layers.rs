@@ -5,8 +5,8 @@ use super::{Findings, Source};
 const CORE: &str = "crates/airtally/src/";
 
 /// Modules from the ground up. A module may use those on its own floor and below.
-const FLOORS: [&[&str]; 15] = [
-    &["quantity", "id", "source", "formula", "power"],
+const FLOORS: [&[&str]; 16] = [
+    &["quantity", "id", "source", "formula", "power", "money"],
     &["by_room", "issue", "working", "air"],
     &["duct"],
     &["network"],
@@ -18,6 +18,7 @@ const FLOORS: [&[&str]; 15] = [
     &["shares"],
     &["runs", "transfer", "co2", "on_site"],
     &["delivery"],
+    &["parts"],
     &["pocket"],
     &["steps"],
     &["report"],

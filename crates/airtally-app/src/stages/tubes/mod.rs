@@ -32,7 +32,7 @@ pub fn tubes(view: &View) -> Html {
         ports(view, runs),
         duty::duty(view),
         sizes::sizes(view),
-        next("#steps", say::NEXT_STEPS),
+        next("#parts", say::NEXT_PARTS),
     ];
     el("div", "spread", [el("div", "leaf", left), el("div", "leaf", Air::BOTH.map(|air| side(view, runs, air)))])
 }

@@ -1,0 +1,67 @@
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { goTo, openRoom, inRoom } from "../kit/house.mjs";
+
+export const title = "parts are counted and priced, a list goes out and in, and a longer run costs more at once";
+
+export default async function ({ person, page }) {
+  await person.opens();
+  await person.presses("Open the example house");
+  await goTo(person, "Parts");
+  await prices(page, { unit: "2140", tube: "2.45", "setting-out": "62" });
+  const before = await toPay(page);
+  assert.ok(before > 2140);
+  await page.getByText(/lines have no price yet/).waitFor();
+
+  await prices(page, { bend: "a few" });
+  await page.locator("#price-bend-error").getByText(/cannot be read as a price/).waitFor();
+  await prices(page, { bend: "" });
+
+  await aListGoesOutAndIn(person, page, before);
+  await aLongerRunCostsMore(person, page, before);
+}
+
+async function prices(page, all) {
+  for (const [part, text] of Object.entries(all)) await page.locator(`#price-${part}`).fill(text);
+}
+
+/** The last sum, as a number. */
+async function toPay(page) {
+  const text = await page.locator(".sum").last().locator("dd").textContent();
+  return Number(text.replace(/\s/g, ""));
+}
+
+async function aListGoesOutAndIn(person, page, before) {
+  const comes = page.waitForEvent("download");
+  await person.presses("Save the list");
+  const list = await readFile(await (await comes).path(), "utf8");
+  assert.match(list, /^part,description,unit,price\r\n/);
+  assert.match(list, /\r\ntube,Tube,m,2\.45\r\n/);
+
+  await opens(page, list.replaceAll(",", ";").replace(";m;2.45", ";m;4,90").replace("strap;", "=cmd;"));
+  await page.getByText("The prices of the list are in.").waitFor();
+  assert.equal(await page.locator("#price-tube").inputValue(), "4,90");
+  assert.ok((await toPay(page)) > before);
+  await page.locator(".toast").getByRole("button", { name: "Undo" }).click();
+  await page.waitForFunction(() => document.querySelector("#price-tube").value === "2.45");
+  assert.equal(await toPay(page), before);
+
+  await opens(page, "\u0000\u0001 no list at all");
+  await page.getByText(/must name the columns/).waitFor();
+  await person.presses("Understood");
+  assert.equal(await toPay(page), before);
+}
+
+async function opens(page, text) {
+  const file = { name: "list.csv", mimeType: "text/csv", buffer: Buffer.from(text) };
+  await page.locator("input[type=file]").setInputFiles(file);
+}
+
+async function aLongerRunCostsMore(person, page, before) {
+  await goTo(person, "House");
+  await openRoom(person, "Study");
+  await inRoom(person).getByLabel(/^Supply tube/).fill("30");
+  await goTo(person, "Parts");
+  assert.ok((await toPay(page)) > before + 2.45 * 10);
+  await page.getByText(/^Coil 4/).waitFor();
+}
