@@ -174,6 +174,7 @@ pub fn decimals(value: f64, unit: Unit) -> usize {
         | Unit::PartPerMillion
         | Unit::Count
         | Unit::Second
+        | Unit::DecibelA
         | Unit::Degree => 0,
         Unit::CubicMetrePerHour
         | Unit::LitrePerSecond
@@ -193,6 +194,7 @@ pub fn decimals(value: f64, unit: Unit) -> usize {
         | Unit::Minute
         | Unit::Day
         | Unit::Percent
+        | Unit::Decibel
         | Unit::Watt => 1,
         Unit::Metre
         | Unit::Inch

@@ -55,6 +55,11 @@ pub fn sentence(issue: &Issue, house: &House) -> String {
             format::text(pascal, Unit::Pascal),
             format::text(limit, Unit::Pascal)
         ),
+        Trouble::Loud { decibel, limit } => format!(
+            "{place}: {} by the estimate, and {} is the most that is quiet.",
+            format::text(decibel, Unit::DecibelA),
+            format::text(limit, Unit::DecibelA)
+        ),
         Trouble::LongerThanCoil { metres, coil } => format!(
             "{place}: a tube of {} is longer than a coil of {}.",
             format::text(metres, Unit::Metre),

@@ -1,16 +1,16 @@
 //! Parts with their sizes, and money.
 
-use crate::{format, label};
+use crate::format;
 use airtally::house::Display;
 use airtally::money::Money;
 use airtally::parts::Size;
-use airtally::quantity::Unit;
+use airtally::quantity::{Length, Unit};
 
 /// A size in words; empty where the name says it all.
 pub fn size(size: Size, display: Display) -> String {
     match size {
         Size::Plain => String::new(),
-        Size::Tube(tube) => label::tube(tube).to_owned(),
+        Size::Tube(tube) => format::small_length(Length::from_mm(tube.outside_mm()), display).to_string(),
         Size::Ports(ports) => [&format::count(ports), " ports"].concat(),
         Size::Bore(bore) => format::small_length(bore, display).to_string(),
         Size::Long(length) => [&format::small_length(length, display).to_string(), " long"].concat(),

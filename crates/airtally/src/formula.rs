@@ -187,4 +187,6 @@ pub enum Formula {
     HoldCount,
     /// x = n·k.
     Each,
+    /// Sound of the unit, less silencer, split, manifold, tube and opening, in the room.
+    RoomSound,
 }

@@ -173,6 +173,13 @@ pub enum Trouble {
         /// Pa.
         limit: f64,
     },
+    /// A room hears more than it should, by the estimate.
+    Loud {
+        /// dB(A) at normal.
+        decibel: f64,
+        /// dB(A).
+        limit: f64,
+    },
     /// A tube is longer than a coil: it cannot be cut in one piece.
     LongerThanCoil {
         /// Length to cut.
@@ -251,6 +258,7 @@ impl Trouble {
             | T::ManyTubes { .. }
             | T::RunTakesMuch { .. }
             | T::LongerThanCoil { .. }
+            | T::Loud { .. }
             | T::StuffyNight { .. }
             | T::UndercutTall { .. } => Severity::Unusual,
             T::BetweenRows { .. } | T::NoAwayRate | T::StepsRaiseTotal { .. } => Severity::Note,
@@ -287,6 +295,7 @@ impl Trouble {
             T::ManyTubes { .. } => "many-tubes",
             T::RunTakesMuch { .. } => "run-takes-much",
             T::LongerThanCoil { .. } => "longer-than-coil",
+            T::Loud { .. } => "loud",
             T::StuffyNight { .. } => "stuffy-night",
             T::UndercutTall { .. } => "undercut-tall",
             T::CheckFails(check) => check.id(),

@@ -33,6 +33,7 @@ pub mod rules;
 pub mod runs;
 pub mod save;
 pub mod shares;
+pub mod sound;
 pub mod source;
 pub mod steps;
 pub mod transfer;

@@ -16,6 +16,7 @@ use crate::quantity::{Flow, Measure};
 use crate::rules::{Demand, RuleSet};
 use crate::runs::Runs;
 use crate::shares::Shares;
+use crate::sound::{self, Heard};
 use crate::steps::{self, Step};
 use crate::transfer::{self, Opening};
 use crate::working::{Address, Line, LineId, Term, Working};
@@ -53,6 +54,7 @@ pub struct Report {
     steps: OnceCell<Vec<Step>>,
     codes: OnceCell<Vec<CodeTotals>>,
     parts: OnceCell<(TakeOff, Quotation)>,
+    heard: OnceCell<Vec<Heard>>,
 }
 
 impl Report {
@@ -74,6 +76,7 @@ impl Report {
             steps: OnceCell::new(),
             codes: OnceCell::new(),
             parts: OnceCell::new(),
+            heard: OnceCell::new(),
         }
     }
 
@@ -126,6 +129,16 @@ impl Report {
         self.delivery.get_or_init(|| {
             let (working, issues) = (&mut self.working.borrow_mut(), &mut self.issues.borrow_mut());
             Delivery::of(shares, runs, givens, working, issues)
+        })
+    }
+
+    /// What every room hears of its runs.
+    pub fn heard(&self) -> &[Heard] {
+        let (facts, givens) = (self.facts(), self.givens());
+        let chain = (self.shares(), self.runs(), self.delivery());
+        self.heard.get_or_init(|| {
+            let (working, issues) = (&mut self.working.borrow_mut(), &mut self.issues.borrow_mut());
+            sound::heard((facts, givens), chain, working, issues)
         })
     }
 
@@ -204,6 +217,7 @@ impl Report {
         self.steps();
         self.delivery();
         self.nights();
+        self.heard();
         self.parts();
         let issues = self.issues.borrow();
         let of = |severity| issues.iter().filter(move |issue| issue.severity() == severity).copied();

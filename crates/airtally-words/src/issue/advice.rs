@@ -40,6 +40,9 @@ pub fn hint_for(trouble: Trouble, kind: Option<Kind>) -> Option<String> {
         }
         Trouble::BoostFallsShort { .. } => "Set its valve for boost, or raise boost as a whole.",
         Trouble::RunTakesMuch { .. } => "A second tube or the next wider one cures it.",
+        Trouble::Loud { .. } => {
+            "A longer silencer, a quieter unit, or slower air; type the unit's own data when you have them."
+        }
         Trouble::LongerThanCoil { .. } => "No joint may be hidden: order a longer coil, or move the manifold.",
         Trouble::ManyTubes { .. } => "A wider tube or a second terminal may serve better.",
         Trouble::StuffyNight { .. } => "Give it more supply air, or leave the door open at night.",
@@ -80,11 +83,20 @@ const fn example(kind: Option<Kind>) -> &'static str {
         Some(Kind::Velocity) => "2.5, 2.5 m/s or 500 ft/min",
         Some(Kind::Pressure) => "100, 100 Pa or 0.4 in w.c.",
         Some(Kind::Duration) => "8, 8 h or 1 h 30 min",
+        Some(Kind::Sound) => "30 or 30 dB(A)",
         Some(Kind::Price) => "12, 12.50 or 0.0375",
         Some(Kind::Ratio) => "0.05, 5 % or 1/2",
         Some(Kind::Temperature) => "20, 20 °C or 68 °F",
         Some(Kind::Volume) => "300, 300 m³ or 10000 cu ft",
-        Some(Kind::AirChange | Kind::Concentration | Kind::Angle | Kind::Count | Kind::FlowPerArea | Kind::Power)
+        Some(
+            Kind::AirChange
+            | Kind::Concentration
+            | Kind::Angle
+            | Kind::Count
+            | Kind::FlowPerArea
+            | Kind::Power
+            | Kind::Damping,
+        )
         | None => "12 or 12.5",
     }
 }

@@ -151,5 +151,7 @@ const fn kind(kind: Kind) -> &'static str {
         Kind::FlowPerArea => "an air flow for each unit of area",
         Kind::Power => "a power",
         Kind::Price => "a price",
+        Kind::Sound => "a level of sound",
+        Kind::Damping => "a damping",
     }
 }

@@ -41,6 +41,11 @@ pub const TYPE_LENGTH: &str = "Type its length";
 pub const CHANGE_LENGTH: &str = "Change its length";
 /// The run with the most resistance.
 pub const INDEX_RUN: &str = "most of its side: leave it open";
+/// Before what the room hears.
+pub const HEARD: &str = "heard";
+/// Below the runs of a side.
+pub const HEARD_NOTE: &str =
+    "What is heard is an estimate of ±5 dB without the valve’s own noise, which its data tell.";
 /// Before what a run takes.
 pub const RUN_TAKES: &str = "takes";
 /// Before what must be added.
@@ -124,4 +129,14 @@ pub fn built_of(room: &str) -> String {
 /// What speaks for or against a size, and how much tube it takes.
 pub fn size_why(verdict: &str, metres: &str) -> String {
     [verdict, ". ", metres, " of tube."].concat()
+}
+
+/// Read out before a level of sound.
+pub fn sound_at(level: &str, room: &str) -> String {
+    ["Heard at ", &super::lower(level), " in ", room].concat()
+}
+
+/// A noise criterion: `NC 19`.
+pub fn nc(number: f64) -> String {
+    ["NC ", &crate::format::number(number, 0)].concat()
 }

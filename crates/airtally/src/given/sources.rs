@@ -61,3 +61,5 @@ pub static DOOR_GERMANY: Source = Source::memory("German practice", "", "2.5 cm�
 pub static DOOR_PRESSURE_GERMANY: Source = Source::published("German practice", "", "≤ 1 Pa, seen in a secondary page");
 pub static DOOR_PRESSURE_AMERICA: Source =
     Source::published("US weatherisation specification", "", "no room beyond ±3 Pa with doors closed");
+pub(super) static BOX_DAMPING: Source = Source::memory("VDI 2081-1", "", "3 to 6 dB for a lined manifold");
+pub(super) static QUIET: Source = Source::memory("EN 16798-1", "2019", "bedrooms and living rooms, category II");

@@ -37,7 +37,7 @@ const fn given(
 use GivenId as G;
 use Unit as U;
 
-static TABLE: [Given; 146] = [
+static TABLE: [Given; 156] = [
     // Steps an installer can set
     given(G::StepCubicMetres, "step.m3h", 5.0, U::CubicMetrePerHour, (0.5, 25.0), &PRACTICE),
     given(G::StepLitres, "step.ls", 1.0, U::LitrePerSecond, (0.1, 10.0), &PRACTICE),
@@ -198,4 +198,15 @@ static TABLE: [Given; 146] = [
     given(G::HoursMeasure, "hours.measure", 0.4, U::Hour, (0.0, 100.0), &PRACTICE),
     given(G::PartsMargin, "parts.margin", 0.0, U::Percent, (0.0, 300.0), &PRACTICE),
     given(G::Tax, "parts.tax", 0.0, U::Percent, (0.0, 100.0), &PRACTICE),
+    // How loud it is
+    given(G::UnitSound, "sound.unit", 0.0, U::DecibelA, (0.0, 110.0), &PRACTICE),
+    given(G::UnitInside, "sound.inside", 100.0, U::Pascal, (0.0, 500.0), &PRACTICE),
+    given(G::LiningAbsorption, "sound.lining", 0.7, U::Ratio, (0.0, 1.0), &PRACTICE),
+    given(G::BoxDamping, "sound.box", 4.0, U::Decibel, (0.0, 30.0), &BOX_DAMPING),
+    given(G::TubeDamping, "sound.tube", 0.2, U::Decibel, (0.0, 3.0), &PRACTICE),
+    given(G::ValveBore, "valve.bore", 125.0, U::Millimetre, (40.0, 300.0), &PRACTICE),
+    given(G::Reverberation, "sound.room", 0.5, U::Second, (0.1, 3.0), &PRACTICE),
+    given(G::EarDistance, "sound.ear", 1.5, U::Metre, (0.3, 10.0), &PRACTICE),
+    given(G::QuietBedroom, "sound.bedroom", 30.0, U::DecibelA, (15.0, 60.0), &QUIET),
+    given(G::QuietLiving, "sound.living", 35.0, U::DecibelA, (15.0, 60.0), &QUIET),
 ];

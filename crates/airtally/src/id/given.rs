@@ -295,4 +295,24 @@ pub enum GivenId {
     PartsMargin,
     /// Tax on the whole.
     Tax,
+    /// Sound power of the unit into a duct at boost, as measured; 0 while it is not known.
+    UnitSound,
+    /// Pressure that the unit itself takes.
+    UnitInside,
+    /// How much a silencer's lining takes at best.
+    LiningAbsorption,
+    /// What a manifold takes of the sound.
+    BoxDamping,
+    /// What a metre of tube takes of it.
+    TubeDamping,
+    /// Diameter of a valve's opening.
+    ValveBore,
+    /// How long a furnished room rings.
+    Reverberation,
+    /// From a valve to an ear.
+    EarDistance,
+    /// The most that is heard in a bedroom.
+    QuietBedroom,
+    /// The most that is heard in other rooms.
+    QuietLiving,
 }

@@ -21,7 +21,7 @@ pub(super) struct Facts {
     pub(super) spellings: &'static [&'static str],
 }
 
-pub(super) const TABLE: [Facts; 37] = [
+pub(super) const TABLE: [Facts; 39] = [
     // The unit the calculation works in.
     row(
         Unit::CubicMetrePerHour,
@@ -221,6 +221,10 @@ pub(super) const TABLE: [Facts; 37] = [
     row(Unit::Watt, Kind::Power, "W", "W", (1, 1), &["w", "watt", "watts"]),
     // The unit the calculation works in.
     row(Unit::Money, Kind::Price, "money", "", (1, 1), &[]),
+    // The unit the calculation works in.
+    row(Unit::DecibelA, Kind::Sound, "dBA", "dB(A)", (1, 1), &["db(a)", "dba"]),
+    // The unit the calculation works in.
+    row(Unit::Decibel, Kind::Damping, "dB", "dB", (1, 1), &["db"]),
 ];
 
 const fn row(

@@ -37,6 +37,10 @@ pub enum Kind {
     Power,
     /// What one of something costs, in a currency that nobody has to name.
     Price,
+    /// How loud something is.
+    Sound,
+    /// By how much sound is weakened.
+    Damping,
 }
 
 /// A unit that may be typed or shown. Saved as its [`id`](Unit::id).
@@ -80,6 +84,8 @@ pub enum Unit {
     CubicFootPerMinuteSquareFoot,
     Watt,
     Money,
+    DecibelA,
+    Decibel,
 }
 
 impl Kind {

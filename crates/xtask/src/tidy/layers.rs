@@ -18,7 +18,7 @@ const FLOORS: [&[&str]; 16] = [
     &["shares"],
     &["runs", "transfer", "co2", "on_site"],
     &["delivery"],
-    &["parts"],
+    &["parts", "sound"],
     &["pocket"],
     &["steps"],
     &["report"],

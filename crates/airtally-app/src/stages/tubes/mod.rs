@@ -9,7 +9,7 @@ use crate::context::{Page, View};
 use crate::parts::doubt::doubt;
 use crate::ui::el::{el, els, nodes, text};
 use crate::ui::figure::{Size, figure};
-use crate::ui::part::{next, part};
+use crate::ui::part::{next, part, soft};
 use crate::ui::tally::tally;
 use airtally::quantity::Unit;
 use airtally::rules::Air;
@@ -66,5 +66,6 @@ fn side(view: &View, runs: &Runs, air: Air) -> Html {
     let count = say::tubes(runs.tubes(air));
     let aside = el("span", "soft", [text(count)]);
     let rows = runs.side(air).map(|run| run::row(view, run));
-    part(label::air(air), aside, els("ol", "ledger", rows))
+    let note = el("p", "", [soft(say::HEARD_NOTE)]);
+    part(label::air(air), aside, nodes([els("ol", "ledger", rows), note]))
 }

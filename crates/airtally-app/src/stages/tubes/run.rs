@@ -36,7 +36,7 @@ fn under(view: &View, run: &Run, name: &str) -> Html {
         true => nothing(),
         false => speed(view, Level::Boost, run.speed_boost, run.limit_boost, run, name),
     };
-    nodes([normal, boost, pressure(view, run, name), length(view, run, name)])
+    nodes([normal, boost, pressure(view, run, name), sound(view, run, name), length(view, run, name)])
 }
 
 fn speed(view: &View, level: Level, speed: Traced<Velocity>, limit: Velocity, run: &Run, name: &str) -> Html {
@@ -81,6 +81,24 @@ fn pressure(view: &View, run: &Run, name: &str) -> Html {
         nodes([soft(say::AS_PULLED), view.figure(&say::built_of(name), &shown, Size::Mid, flow.line)])
     }));
     el("div", "marks", [soft(say::RUN_TAKES), own, throttle, hole, built])
+}
+
+/// What the room hears of it.
+fn sound(view: &View, run: &Run, name: &str) -> Html {
+    let heard = view.page.report.heard().iter().find(|heard| heard.air == run.air && heard.room == run.room);
+    let Some(heard) = heard else { return nothing() };
+    let at = |level: Level, sound: Traced<f64>| {
+        let shown = format::value(sound.value, Unit::DecibelA);
+        view.figure(&say::sound_at(label::level(level), name), &shown, Size::Mid, sound.line)
+    };
+    let boost = match heard.boost.value > heard.normal.value {
+        true => nodes([soft(label::level(Level::Boost)), at(Level::Boost, heard.boost)]),
+        false => nothing(),
+    };
+    let limit = view.page.report.givens().value(heard.limit);
+    let limit = soft(say::limit(&format::text(limit, Unit::DecibelA)));
+    let normal = at(Level::Normal, heard.normal);
+    el("div", "marks", [soft(say::HEARD), normal, soft(say::nc(heard.nc)), boost, limit])
 }
 
 /// The length, to see and to change: everything above follows.

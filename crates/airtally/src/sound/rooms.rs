@@ -1,0 +1,144 @@
+//! Every room of a house: from the unit through silencer, splits, manifold, tube and valve to an ear.
+
+use super::sources::{bend, fan, fan_bands, straight};
+use super::spectrum::{Spectrum, lg};
+use super::ways;
+use crate::delivery::Delivery;
+use crate::facts::{Facts, RoomFacts};
+use crate::formula::Formula;
+use crate::given::{GivenId as G, Givens};
+use crate::issue::{Issue, Place, Trouble};
+use crate::quantity::{Flow, Length, Pressure, Unit};
+use crate::rules::{Air, Level};
+use crate::runs::{Run, Runs};
+use crate::shares::Shares;
+use crate::source::Source;
+use crate::working::{Origin, Term, Traced, Working};
+
+static CHAIN: Source = Source::memory("VDI 2081-1 and others", "", "estimate, ±5 dB; without the valve's own noise");
+
+/// What is heard of one run.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Heard {
+    /// Which side.
+    pub air: Air,
+    /// The room.
+    pub room: crate::house::RoomId,
+    /// dB(A) at normal.
+    pub normal: Traced<f64>,
+    /// dB(A) at boost.
+    pub boost: Traced<f64>,
+    /// Noise criterion at normal.
+    pub nc: f64,
+    /// The most it should be.
+    pub limit: G,
+}
+
+/// Everything that is the same for all runs.
+struct Chain<'a> {
+    givens: &'a Givens,
+    shares: &'a Shares,
+    /// What a silencer and the lining take, by band.
+    silencer: [f64; 8],
+    main: Length,
+    bore: Length,
+    valve: Length,
+}
+
+/// What every room hears of its runs. Rooms without a floor area are left out.
+pub fn heard(
+    (facts, givens): (&Facts, &Givens),
+    (shares, runs, delivery): (&Shares, &Runs, &Delivery),
+    working: &mut Working,
+    issues: &mut Vec<Issue>,
+) -> Vec<Heard> {
+    let length = |id| Length::of(givens.measure(id)).unwrap_or(Length::ZERO);
+    let (main, valve) = (length(G::ColdDuct), length(G::ValveBore));
+    let lining = ABSORPTION.map(|alpha| alpha * givens.value(G::LiningAbsorption));
+    let silencer = ways::silencer(main, length(G::SilencerLength), lining);
+    let chain = Chain { givens, shares, silencer, main, bore: runs.bore, valve };
+    let mut all = Vec::new();
+    for side in &delivery.sides {
+        for run in runs.side(side.air) {
+            let Some(room) = facts.rooms.iter().find(|room| room.id == run.room) else { continue };
+            let at = |level, pressure: Traced<Pressure>| chain.at(run, room, (level, pressure.value));
+            let Some((normal, boost)) = at(Level::Normal, side.normal).zip(at(Level::Boost, side.boost)) else {
+                continue;
+            };
+            let nc = normal.heard.nc();
+            let [normal, boost] = [normal, boost].map(|sound| sound.record(run, givens, working));
+            let limit = if room.kind.is_bedroom() { G::QuietBedroom } else { G::QuietLiving };
+            let most = givens.value(limit);
+            if normal.value > most {
+                let trouble = Trouble::Loud { decibel: normal.value, limit: most };
+                issues.push(Issue::new(Place::Room(run.room), trouble));
+            }
+            all.push(Heard { air: side.air, room: run.room, normal, boost, nc, limit });
+        }
+    }
+    all
+}
+
+/// A sound on its way.
+struct Sound {
+    unit: Spectrum,
+    tube: Spectrum,
+    heard: Spectrum,
+}
+
+impl Chain<'_> {
+    fn at(&self, run: &Run, room: &RoomFacts, (level, outside): (Level, Pressure)) -> Option<Sound> {
+        let total = self.shares.at(level).total;
+        let flow = if level == Level::Boost { run.boost } else { run.normal };
+        let tubes = f64::from(run.tubes.value);
+        if flow <= Flow::ZERO || tubes < 1.0 || total <= Flow::ZERO {
+            return None;
+        }
+        let unit = self.unit(total, outside);
+        let flowing = total / self.main.section();
+        let mains = straight(flowing, self.main).and(bend(flowing, self.main));
+        let length = run.legs.or_else(|| Length::of(self.givens.measure(G::RunLength)))?;
+        let damping = self.givens.value(G::BoxDamping) + self.givens.value(G::TubeDamping) * length.as_m();
+        let tube = unit.less(self.silencer).and(mains).map(|level, _| level - ways::split(total, flow) - damping);
+        // All tubes of a run end in one valve.
+        let speed = flow / tubes / self.bore.section();
+        let bends = 10.0 * lg((self.givens.value(G::RunBends) * tubes).max(1.0));
+        let own = straight(speed, self.bore).and(bend(speed, self.bore).map(|level, _| level + bends));
+        let ear = Length::of(self.givens.measure(G::EarDistance))?;
+        let room = ways::room(room.volume()?, self.givens.value(G::Reverberation), ear);
+        let heard = tube.and(own).less(ways::end_reflection(self.valve)).map(|level, _| level + room);
+        Some(Sound { unit, tube, heard })
+    }
+
+    /// As measured where that is known, otherwise as a fan of this duty is estimated.
+    fn unit(&self, total: Flow, outside: Pressure) -> Spectrum {
+        let measured = self.givens.value(G::UnitSound);
+        if measured <= 0.0 {
+            let inside = Pressure::of(self.givens.measure(G::UnitInside)).unwrap_or(Pressure::ZERO);
+            return fan_bands(fan(total, outside + inside));
+        }
+        let slower = 50.0 * lg(total.as_m3h() / self.shares.at(Level::Boost).total.as_m3h());
+        let shape = fan_bands(0.0);
+        fan_bands(measured + slower - shape.a_weighted())
+    }
+}
+
+impl Sound {
+    fn record(self, run: &Run, givens: &Givens, working: &mut Working) -> Traced<f64> {
+        let value = self.heard.a_weighted();
+        let level =
+            |symbol, spectrum: Spectrum| Term::new(symbol, spectrum.a_weighted(), Unit::DecibelA, Origin::Counted);
+        let terms = [
+            givens.term("L_typed", G::UnitSound),
+            level("L_unit", self.unit),
+            level("L_tube", self.tube),
+            givens.term("T", G::Reverberation),
+            givens.term("r", G::EarDistance),
+        ];
+        let line = working.record_for(Some(run.room), Formula::RoomSound, (value, Unit::DecibelA), &CHAIN, &terms);
+        Traced { value, line }
+    }
+}
+
+/// How much of the best a lining of 50 to 100 mm takes in each octave. Common practice.
+const ABSORPTION: [f64; 8] = [0.15, 0.35, 0.7, 1.0, 1.0, 0.8, 0.5, 0.3];
