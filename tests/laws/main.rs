@@ -2,9 +2,11 @@
 //! `PROPTEST_CASES` asks for more houses.
 #![cfg(not(target_family = "wasm"))]
 
+mod delivery;
 mod demand;
 mod edits;
 mod houses;
+mod network;
 mod sharing;
 mod text;
 

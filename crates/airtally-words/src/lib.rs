@@ -6,6 +6,7 @@
 
 pub mod book;
 pub mod demo;
+pub mod drawing;
 pub mod format;
 pub mod formula;
 pub mod given;

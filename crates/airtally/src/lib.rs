@@ -12,6 +12,7 @@ pub mod air;
 pub mod by_room;
 pub mod co2;
 pub mod delivery;
+pub mod drawing;
 pub mod duct;
 pub mod edit;
 pub mod entry;

@@ -1,6 +1,7 @@
 //! Things that are drawn. Knows nothing of air: text and numbers come in ready, callbacks go out.
 
 pub mod chips;
+pub mod drawing;
 pub mod el;
 pub mod field;
 pub mod figure;

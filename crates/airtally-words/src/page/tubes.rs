@@ -41,6 +41,13 @@ pub const TYPE_LENGTH: &str = "Type its length";
 pub const CHANGE_LENGTH: &str = "Change its length";
 /// The run with the most resistance.
 pub const INDEX_RUN: &str = "most of its side: leave it open";
+/// Over the drawing of everything.
+pub const RISER: &str = "The riser";
+/// Read out in its place.
+pub const RISER_DESCRIBED: &str = "Drawing: the unit at the foot, a manifold for each air above it, and every tube to its room, storey by storey. The lists say the same.";
+/// Read out in place of a ladder.
+pub const LADDER_DESCRIBED: &str =
+    "Drawing: how the pressure of this side is used up, from the grille outdoors to the run that takes most.";
 /// Before what the room hears.
 pub const HEARD: &str = "heard";
 /// Below the runs of a side.
@@ -139,4 +146,12 @@ pub fn sound_at(level: &str, room: &str) -> String {
 /// A noise criterion: `NC 19`.
 pub fn nc(number: f64) -> String {
     ["NC ", &crate::format::number(number, 0)].concat()
+}
+
+/// Over a ladder.
+pub const fn ladder_of(air: Air) -> &'static str {
+    match air {
+        Air::Supply => "Where the pressure of supply goes",
+        Air::Extract => "Where the pressure of extract goes",
+    }
 }

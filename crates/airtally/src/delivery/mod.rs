@@ -37,8 +37,25 @@ pub struct Side {
     pub normal: Traced<Pressure>,
     /// The same at boost.
     pub boost: Traced<Pressure>,
+    /// What that is made of at normal, from outdoors inwards, and the whole.
+    pub ladder: [(Rung, Pressure); 5],
     /// The runs, in the order of [`Runs`].
     pub runs: Vec<Drop>,
+}
+
+/// What takes pressure, from outdoors to the room or back.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Rung {
+    /// The grille outdoors.
+    Grille,
+    /// The duct between grille and unit.
+    Outside,
+    /// The main with its silencer.
+    Main,
+    /// The run that takes most, with its valve.
+    IndexRun,
+    /// All of it.
+    Whole,
 }
 
 /// What one run takes.

@@ -1,7 +1,7 @@
 //! One side of the unit, with the working behind its pressures.
 
 use super::ducts::{Ducts, Path, Taken};
-use super::{Drop, Side, built};
+use super::{Drop, Rung, Side, built};
 use crate::duct::change::{INTO_BOX, INTO_TUBE};
 use crate::duct::restrictor;
 use crate::formula::Formula;
@@ -64,9 +64,9 @@ impl<'a> Making<'a> {
         let runs: Vec<Drop> = open.iter().zip(built).map(|(open, built)| self.drop(open, index, built)).collect();
         self.warn(&runs);
         let [normal, boost] = self.totals;
-        let normal = self.external(index, normal);
-        let boost = self.external(index_boost, boost);
-        Some(Side { air: self.air, normal, boost, runs })
+        let (normal, ladder) = self.external(index, normal);
+        let (boost, _) = self.external(index_boost, boost);
+        Some(Side { air: self.air, normal, boost, ladder, runs })
     }
 
     fn open(&mut self, run: &'a Run) -> Open<'a> {
@@ -143,7 +143,7 @@ impl<'a> Making<'a> {
     }
 
     /// What the unit must give: the index run, the main with its silencer, the outside duct and its grille.
-    fn external(&mut self, index: Traced<Pressure>, total: Flow) -> Traced<Pressure> {
+    fn external(&mut self, index: Traced<Pressure>, total: Flow) -> (Traced<Pressure>, [(Rung, Pressure); 5]) {
         let givens = self.givens;
         let length = |id| Length::of(givens.measure(id)).unwrap_or(Length::ZERO);
         let (main, outside) = (length(GivenId::MainLength), length(GivenId::OutdoorDuct));
@@ -158,7 +158,9 @@ impl<'a> Making<'a> {
         let parts = [("p_index", index), ("p_main", main), ("p_outside", outside), ("p_grille", grille)];
         let terms = parts.map(|(symbol, part)| pascal(symbol, part));
         let line = self.working.record(Formula::ExternalPressure, (value.as_pa(), Unit::Pascal), &ARITHMETIC, &terms);
-        Traced { value, line }
+        let rungs = [Rung::Grille, Rung::Outside, Rung::Main, Rung::IndexRun, Rung::Whole];
+        let pressures = [grille.value, outside.value, main.value, index.value, value];
+        (Traced { value, line }, std::array::from_fn(|at| (rungs[at], pressures[at])))
     }
 
     fn duct(&mut self, path: &Path, flow: Flow, length: Origin) -> Traced<Pressure> {

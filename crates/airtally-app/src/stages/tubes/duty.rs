@@ -1,13 +1,16 @@
 //! What the unit must give on each side: the card a unit is bought against.
 
 use crate::context::View;
+use crate::ui::drawing::drawing;
 use crate::ui::el::{el, els, nodes, nothing, text};
 use crate::ui::figure::Size;
 use crate::ui::part::{part, soft};
+use airtally::delivery::Side;
+use airtally::drawing;
 use airtally::quantity::{Pressure, Unit};
 use airtally::rules::{Air, Level};
 use airtally::working::Traced;
-use airtally_words::{format, page as say};
+use airtally_words::{drawing as words, format, page as say};
 use yew::prelude::*;
 
 /// The card; nothing while no air flows.
@@ -21,7 +24,16 @@ pub fn duty(view: &View) -> Html {
         [row(Level::Normal, side.normal), row(Level::Boost, side.boost)]
     });
     let note = el("p", "", [soft(say::DUTY_NOTE)]);
-    part(say::DUTY, nothing(), nodes([els("dl", "totals totals-pairs", rows), note]))
+    let ladders = sides.iter().map(|side| ladder(view, side));
+    part(say::DUTY, nothing(), nodes([els("dl", "totals totals-pairs", rows), note, ladders.collect()]))
+}
+
+/// Where the pressure of one side goes.
+fn ladder(view: &View, side: &Side) -> Html {
+    let page = &view.page;
+    let said = |said| words::said(said, &page.house, page.display());
+    let drawn = drawing(&drawing::ladder(side), say::LADDER_DESCRIBED, said);
+    nodes([el("h3", "row-name", [text(say::ladder_of(side.air))]), drawn])
 }
 
 fn total(view: &View, air: Air, level: Level, pressure: Traced<Pressure>) -> Html {

@@ -7,16 +7,18 @@ mod sizes;
 use super::air::nothing_yet;
 use crate::context::{Page, View};
 use crate::parts::doubt::doubt;
+use crate::ui::drawing::drawing as draw;
 use crate::ui::el::{el, els, nodes, text};
 use crate::ui::figure::{Size, figure};
 use crate::ui::part::{next, part, soft};
 use crate::ui::tally::tally;
+use airtally::drawing;
 use airtally::quantity::Unit;
 use airtally::rules::Air;
 use airtally::runs::Runs;
 use airtally::working::Traced;
 use airtally_words::format::{self, Shown};
-use airtally_words::{label, page as say};
+use airtally_words::{drawing as words, label, page as say};
 use yew::prelude::*;
 
 /// The screen.
@@ -34,7 +36,8 @@ pub fn tubes(view: &View) -> Html {
         sizes::sizes(view),
         next("#parts", say::NEXT_PARTS),
     ];
-    el("div", "spread", [el("div", "leaf", left), el("div", "leaf", Air::BOTH.map(|air| side(view, runs, air)))])
+    let [supply, extract] = Air::BOTH.map(|air| side(view, runs, air));
+    el("div", "spread", [el("div", "leaf", left), el("div", "leaf", [supply, extract, riser(view, runs)])])
 }
 
 fn answer(page: &Page, runs: &Runs) -> Html {
@@ -60,6 +63,14 @@ fn ports(view: &View, runs: &Runs) -> Html {
     };
     let totals = [total(say::SUPPLY_PORTS, runs.supply_ports), total(say::EXTRACT_PORTS, runs.extract_ports)];
     nodes([el("dl", "totals", totals), el("p", "soft small", [text(say::PORTS_NOTE)])])
+}
+
+/// All of it in one drawing.
+fn riser(view: &View, runs: &Runs) -> Html {
+    let page = &view.page;
+    let Some(riser) = drawing::riser(page.report.facts(), runs, page.report.givens()) else { return nodes([]) };
+    let said = |said| words::said(said, &page.house, page.display());
+    part(say::RISER, nodes([]), draw(&riser, say::RISER_DESCRIBED, said))
 }
 
 fn side(view: &View, runs: &Runs, air: Air) -> Html {
