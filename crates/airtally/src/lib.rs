@@ -11,6 +11,7 @@
 pub mod air;
 pub mod by_room;
 pub mod co2;
+pub mod cold;
 pub mod delivery;
 pub mod drawing;
 pub mod duct;

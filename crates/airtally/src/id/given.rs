@@ -295,6 +295,8 @@ pub enum GivenId {
     PartsMargin,
     /// Tax on the whole.
     Tax,
+    /// How well the insulation of cold ducts conducts, W/(m·K).
+    Conductivity,
     /// Sound power of the unit into a duct at boost, as measured; 0 while it is not known.
     UnitSound,
     /// Pressure that the unit itself takes.

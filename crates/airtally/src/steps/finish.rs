@@ -3,11 +3,12 @@
 use super::making::Making;
 use super::rough::tubes;
 use super::{Number, NumberName as N, StepKey, StepRule as R, checks, lists, part_of_flow, trap_drop, trap_seal};
+use crate::cold::{self, ColdDuct, Jacket};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
 use crate::id::Home;
 use crate::on_site::leak_in_test;
-use crate::quantity::{Length, Pressure, Unit};
+use crate::quantity::{Length, Pressure, Temperature, Unit};
 use crate::rules::Level;
 use crate::source::{ARITHMETIC, PRACTICE, Source, YOURS};
 use crate::transfer::Opening;
@@ -49,8 +50,38 @@ fn leak_limit(making: &mut Making) -> Number {
 /// Cold ducts.
 pub(super) fn insulate(making: &mut Making) {
     making.step_by(R::SlopeExhaust, G::CoreFall, [making.given(N::Fall, G::CoreFall)]);
-    making.step_by(R::InsulateColdDucts, G::CoreInsulation, [making.given(N::Thickness, G::CoreInsulation)]);
+    let least = [Jacket::Matt, Jacket::Bright].map(|jacket| least_insulation(making, jacket));
+    let [matt, bright] = least;
+    making.step_by(
+        R::InsulateColdDucts,
+        G::CoreInsulation,
+        [making.given(N::Thickness, G::CoreInsulation), matt, bright],
+    );
 }
+
+/// What keeps the jacket of a cold duct above the dew point of the room.
+fn least_insulation(making: &mut Making, jacket: Jacket) -> Number {
+    let givens = making.parts.givens;
+    let temperature = |id| Temperature::of(givens.measure(id)).unwrap_or(Temperature::from_celsius(0.0));
+    let (inside, room) = (temperature(G::OutdoorTemperature), temperature(G::IndoorTemperature));
+    let (bore, conductivity) = (making.length(G::ColdDuct), givens.value(G::Conductivity));
+    let duct = ColdDuct { bore, inside, room, conductivity, inner: f64::INFINITY };
+    let least = duct.least(givens.value(G::IndoorHumidity), |wide, colder| cold::outer(wide, colder, room, jacket));
+    let Some(least) = least else {
+        let origin = Origin::Given(G::OutdoorTemperature);
+        return Number { name: N::Thickness, value: None, unit: Unit::Millimetre, origin };
+    };
+    let terms = [
+        givens.term("T_i", G::OutdoorTemperature),
+        givens.term("T_a", G::IndoorTemperature),
+        givens.term("φ", G::IndoorHumidity),
+        givens.term("d", G::ColdDuct),
+        givens.term("λ", G::Conductivity),
+    ];
+    making.line((N::Thickness, Formula::LeastInsulation), (least.as_mm(), Unit::Millimetre), &SWEATING, &terms)
+}
+
+static SWEATING: Source = Source::published("ISO 12241", "2022", "surface coefficient after Churchill and Chu 1975");
 
 /// Trap and drain pipe.
 pub(super) fn drain(making: &mut Making) {
