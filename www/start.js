@@ -3,9 +3,14 @@ start().catch(tell);
 
 async function start() {
   look();
+  if (location.search === "?reset") return reset();
   const page = await import("./airtally-app.js");
   await page.default();
-  document.getElementById("page").dataset.ready = "";
+  const place = document.getElementById("page");
+  place.dataset.ready = "";
+  await keep(place.dataset.offline).catch(() => {
+    // Kept nowhere, as in a private window: with a network the page works all the same.
+  });
 }
 
 // The look a person chose, before anything else is painted in another one.
@@ -18,10 +23,49 @@ function look() {
   }
 }
 
+// From the second visit on the page needs no network. A newer version waits until the person takes it.
+async function keep(worker) {
+  if (!worker || !navigator.serviceWorker) return;
+  const policy = window.trustedTypes?.createPolicy("airtally", { createScriptURL: (url) => url });
+  const first = !navigator.serviceWorker.controller;
+  const kept = await navigator.serviceWorker.register(policy?.createScriptURL(worker) ?? worker, { updateViaCache: "none" });
+  const offer = () => {
+    if (kept.waiting && !first) remark("A newer version is ready.", "Take it", () => take(kept.waiting));
+    if (kept.active && first) {
+      remark("Works offline now.", "Fine", () => {});
+      setTimeout(() => document.getElementById("newer")?.remove(), 10_000);
+    }
+  };
+  kept.addEventListener("updatefound", () => kept.installing?.addEventListener("statechange", offer));
+  if (!first) offer();
+}
+
+function take(worker) {
+  navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
+  worker.postMessage("take over");
+}
+
+function remark(words, label, pressed) {
+  document.getElementById("newer")?.remove();
+  const [box, button] = ["p", "button"].map((name) => document.createElement(name));
+  Object.assign(box, { id: "newer", className: "newer" });
+  box.setAttribute("role", "status");
+  Object.assign(button, { type: "button", className: "button", textContent: label, onclick: () => [box.remove(), pressed()] });
+  box.append(words, button);
+  document.body.append(box);
+}
+
+// The way out of a version that does not work: what keeps the page goes, what a person typed stays.
+async function reset() {
+  for (const kept of await navigator.serviceWorker.getRegistrations()) await kept.unregister();
+  for (const name of await caches.keys()) if (name.startsWith("airtally-")) await caches.delete(name);
+  location.replace(location.pathname + location.hash);
+}
+
 function tell(reason) {
   console.error(reason);
   const place = document.getElementById("trouble");
   place.textContent =
-    "The page could not start. Load it again; if that does not help, try a browser from the last two years.";
+    "The page could not start. Load it again; if that does not help, add ?reset to its address, or try a browser from the last two years.";
   place.hidden = false;
 }

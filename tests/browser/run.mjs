@@ -25,21 +25,21 @@ process.exitCode = failed > 0 || results.length === 0 ? 1 : 0;
 
 /**
  * A journey is a module: `default` walks it, `title` says what it proves, `sizes` may narrow the screens,
- * `provokes` may name complaints of the page that it asks for.
+ * `provokes` may name complaints of the page that it asks for, `kept` lets the page keep itself on the device.
  */
 async function load(names) {
   const folder = new URL("journeys/", import.meta.url);
   const files = (await readdir(folder)).filter((file) => file.endsWith(".mjs")).sort();
   const chosen = files.filter((file) => names.length === 0 || names.some((name) => file.includes(name)));
   return Promise.all(chosen.map(async (file) => {
-    const { default: steps, title, sizes, provokes } = await import(new URL(file, folder));
-    return { steps, title: title ?? file, sizes, provokes };
+    const { default: steps, title, sizes, provokes, kept } = await import(new URL(file, folder));
+    return { steps, title: title ?? file, sizes, provokes, kept };
   }));
 }
 
-async function walk({ steps, title, provokes }, size) {
+async function walk({ steps, title, provokes, kept }, size) {
   const began = Date.now();
-  const { context, page, complaints } = await visit(browser, site, { size });
+  const { context, page, complaints } = await visit(browser, site, { size, kept });
   page.setDefaultTimeout(LONGEST);
   const wrong = [];
   try {

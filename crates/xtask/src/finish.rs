@@ -3,7 +3,7 @@
 //!
 //! Trunk would name files before the wasm is made smaller, so naming is done here and nowhere else.
 
-use crate::{Outcome, files, imports, node, run};
+use crate::{Outcome, files, imports, node, offline, run};
 use std::env;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -45,7 +45,9 @@ fn finish(folder: &Path) -> Outcome {
     if !page.contains(BOOK) {
         return Err(format!("{PAGE} does not name {BOOK}: the release would load no words."));
     }
-    files::write(&folder.join(PAGE), page.replace(WASM, &wasm).replace(SCRIPT, &script).replace(BOOK, &book))
+    let page = offline::named(&page.replace(WASM, &wasm).replace(SCRIPT, &script).replace(BOOK, &book))?;
+    files::write(&folder.join(PAGE), page)?;
+    offline::list(folder)
 }
 
 fn make_smaller(wasm: &Path) -> Outcome {

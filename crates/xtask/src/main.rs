@@ -12,6 +12,7 @@ mod install;
 mod journeys;
 mod lean;
 mod node;
+mod offline;
 mod place;
 mod reference;
 mod run;

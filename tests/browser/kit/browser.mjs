@@ -19,9 +19,10 @@ export function launch() {
   });
 }
 
-/** A fresh visitor: nothing stored, one page, every complaint of the page kept. */
-export async function visit(browser, site, { size, look }) {
+/** A fresh visitor: nothing stored, one page, every complaint of the page kept. With `kept` the page may keep itself on the device. */
+export async function visit(browser, site, { size, look, kept = false }) {
   const context = await browser.newContext({
+    serviceWorkers: kept ? "allow" : "block",
     viewport: { width: size.width, height: size.height },
     colorScheme: look === "dark" ? "dark" : "light",
     hasTouch: size === PHONE,
