@@ -148,3 +148,26 @@ const STEFAN_BOLTZMANN: f64 = 5.670_374e-8;
 const PRANDTL: f64 = 0.71;
 /// J/(kg·K).
 const HEAT_CAPACITY: f64 = 1006.0;
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Handbook of work on site, section 3: 160 mm in a utility room of 22 °C and 60 %, insulation in whole mm.
+    #[test]
+    fn thicknesses_are_those_of_the_handbook_of_work_on_site() {
+        let room = Temperature::from_celsius(22.0);
+        for (celsius, jacket, handbook) in [
+            (-10.0, Jacket::Matt, 12.0),
+            (-10.0, Jacket::Bright, 25.0),
+            (-25.0, Jacket::Matt, 19.0),
+            (-25.0, Jacket::Bright, 39.0),
+        ] {
+            let inside = Temperature::from_celsius(celsius);
+            let bore = Length::from_mm(160.0);
+            let duct = ColdDuct { bore, inside, room, conductivity: 0.035, inner: f64::INFINITY };
+            let least = duct.least(0.6, |wide, colder| outer(wide, colder, room, jacket)).unwrap().as_mm();
+            assert!((least - handbook).abs() <= 1.0, "{celsius} °C, {jacket:?}: {least} and not {handbook}");
+        }
+    }
+}
