@@ -13,6 +13,7 @@ pub mod by_room;
 pub mod co2;
 pub mod cold;
 pub mod delivery;
+pub mod draught;
 pub mod drawing;
 pub mod duct;
 pub mod edit;

@@ -7,7 +7,7 @@ const CORE: &str = "crates/airtally/src/";
 /// Modules from the ground up. A module may use those on its own floor and below.
 const FLOORS: [&[&str]; 16] = [
     &["quantity", "id", "source", "formula", "power", "money"],
-    &["by_room", "issue", "working", "air", "cold"],
+    &["by_room", "issue", "working", "air", "cold", "draught"],
     &["duct"],
     &["network"],
     &["entry"],
