@@ -7,6 +7,7 @@
 mod fan;
 mod law;
 mod solve;
+mod specific;
 
 #[cfg(test)]
 mod tests;
@@ -14,6 +15,7 @@ mod tests;
 pub use fan::Fan;
 pub use law::{Duct, Law};
 pub use solve::{Flowing, Start};
+pub use specific::SpecificPower;
 
 use crate::quantity::Pressure;
 
