@@ -58,8 +58,8 @@ impl Reducible for Notebook {
             Action::Redo => drop(next.history.redo()),
             Action::Load(house) => next.history.replace(house),
             Action::Begin(house) => {
-                let prices = self.house().prices.clone();
-                next.history.replace(House { prices, ..house });
+                let own = if house.prices.is_empty() { self.house().prices.clone() } else { house.prices.clone() };
+                next.history.replace(House { prices: own, ..house });
             }
         }
         if Rc::ptr_eq(next.house(), self.house()) { self } else { Rc::new(next) }

@@ -4,6 +4,7 @@ use crate::context::{Hands, Page, View};
 use crate::desk::{MAIN, Move, Said, Stage, Topic};
 use crate::hooks::Look;
 use crate::parts::choice::{choosing, options};
+use crate::parts::opener::opener;
 use crate::platform;
 use crate::state::Action;
 use crate::ui::chips::chips;
@@ -14,6 +15,7 @@ use crate::ui::select::pick;
 use crate::ui::tally::tally_mark;
 use airtally::house::{Display, House};
 use airtally_words::{demo, label, page as say};
+use std::rc::Rc;
 use yew::prelude::*;
 use yew::virtual_dom::ListenerKind;
 
@@ -48,7 +50,7 @@ pub fn top(view: &View, state: &State) -> Html {
             menu_button.around([icon(if open { Icon::Close } else { Icon::Menu })]),
         ],
     );
-    let menu = if open { menu(*look, by_place, state.can_redo, hands) } else { nothing() };
+    let menu = if open { menu(*look, by_place, state.can_redo, view) } else { nothing() };
     el("header", "top", [tally_mark(), el("p", "top-name", [text(title(page))]), tools, menu])
 }
 
@@ -91,7 +93,8 @@ fn tool(class: &'static str, sign: Icon, name: &'static str, can: bool, pressed:
     tool.around([icon(sign)])
 }
 
-fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, hands: &Hands) -> Html {
+fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, view: &View) -> Html {
+    let hands = &view.hands;
     let leave = hands.doing::<()>(|hands| {
         hands.make(Move::Menu(false));
         hands.make(Move::Aim(MENU_BUTTON.to_owned()));
@@ -109,6 +112,13 @@ fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, hands: &Hands) -> 
         hands.make(Move::Go(Stage::House));
         load(hands, House::new(), say::NEW_HOUSE_BEGUN);
     });
+    let (house, opening) = (Rc::clone(&view.page.house), hands.clone());
+    let save = hands.doing(move |hands| {
+        hands.make(Move::Menu(false));
+        if let Ok(text) = airtally_door::write(&house) {
+            platform::file::save(&say::file_name(&house.name), "application/json", &text);
+        }
+    });
     let menu = tag("div", "menu").attr("id", "menu").on(|| ListenerKind::onkeydown, on_key("Escape", leave));
     menu.around([
         tag("p", "field-label").attr("aria-hidden", "true").around([text(say::LOOK)]),
@@ -116,8 +126,22 @@ fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, hands: &Hands) -> 
         item(Some(Icon::Redo), say::REDO.to_owned(), can_redo, hands.doing(redo)),
         demo::DEMOS.iter().map(example).collect(),
         item(None, say::NEW_HOUSE.to_owned(), true, new),
+        item(None, say::SAVE_FILE.to_owned(), true, save),
+        opener(say::OPEN_FILE, ".json,application/json", move |text| open(&opening, &text)),
         item(None, say::PRINT.to_owned(), true, print),
     ])
+}
+
+/// A house from a file in place of this one, which can be taken back; a file that is none changes nothing.
+fn open(hands: &Hands, text: &str) {
+    match airtally_door::read(text) {
+        Ok(house) => load(hands, house, say::FILE_OPENED),
+        Err(refusal) => {
+            hands.make(Move::Menu(false));
+            let words = say::file_refused(&refusal.path, &refusal.detail);
+            hands.make(Move::Say(Said { words: words.into(), undo: false }));
+        }
+    }
 }
 
 fn item(sign: Option<Icon>, words: String, can: bool, pressed: Callback<Event>) -> Html {

@@ -8,4 +8,5 @@ pub mod choices;
 pub mod defaults;
 pub mod doubt;
 pub mod entry;
+pub mod opener;
 pub mod source;

@@ -80,6 +80,39 @@ pub fn to_look_at(count: usize) -> String {
     }
 }
 
+/// Gives the house as a file.
+pub const SAVE_FILE: &str = "Save as a file";
+/// Takes a house from a file.
+pub const OPEN_FILE: &str = "Open a file";
+/// That was done.
+pub const FILE_OPENED: &str = "The house of the file is open.";
+
+/// What a house's file is called: its name in plain letters.
+///
+/// ```
+/// use airtally_words::page::file_name;
+/// assert_eq!(file_name(" Nr. 12/b – Süd "), "nr-12-b-s-d.json");
+/// assert_eq!(file_name("屋"), "house.json");
+/// ```
+pub fn file_name(name: &str) -> String {
+    let mut plain = String::new();
+    for letter in name.chars().take(60) {
+        if letter.is_ascii_alphanumeric() {
+            plain.push(letter.to_ascii_lowercase());
+        } else if !plain.ends_with('-') && !plain.is_empty() {
+            plain.push('-');
+        }
+    }
+    let plain = plain.trim_end_matches('-');
+    [if plain.is_empty() { "house" } else { plain }, ".json"].concat()
+}
+
+/// A file was no house, and why.
+pub fn file_refused(place: &str, detail: &str) -> String {
+    let place = if place.is_empty() { String::new() } else { [place, ": "].concat() };
+    ["This file is no house of this page. Nothing was changed. ", &place, detail].concat()
+}
+
 /// A kept text could not be read; `aside` is where it was put, if there was room.
 pub fn put_aside(aside: Option<&str>, place: &str, detail: &str) -> String {
     let place = if place.is_empty() { String::new() } else { [place, ": "].concat() };

@@ -73,7 +73,6 @@ mod of_a_house {
     #[test]
     fn what_makes_it_quieter_makes_it_quieter() {
         let plain = loudest(house());
-        println!("{plain}");
         for (id, text) in [
             (GivenId::SilencerLength, "1500"),
             (GivenId::BoxDamping, "8"),

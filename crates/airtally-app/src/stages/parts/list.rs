@@ -2,9 +2,10 @@
 
 use crate::context::{Hands, View};
 use crate::desk::{Move, Said};
+use crate::parts::opener::opener;
 use crate::platform::file;
 use crate::state::Action;
-use crate::ui::el::{button, el, nodes, nothing, tag, text};
+use crate::ui::el::{button, el, nodes, nothing, text};
 use crate::ui::part::{part, soft};
 use airtally::entry::Entry;
 use airtally::house::{Field, House};
@@ -14,32 +15,15 @@ use airtally_door::{Prices, Refused, read_prices, write_prices};
 use airtally_words::book::Book;
 use airtally_words::page as say;
 use std::rc::Rc;
-use web_sys::HtmlInputElement;
-use yew::platform::spawn_local;
 use yew::prelude::*;
-use yew::virtual_dom::ListenerKind;
 
 /// Saves and opens.
 pub fn list(view: &View, book: &'static Book) -> Html {
     let house = Rc::clone(&view.page.house);
     let save = view.hands.doing(move |_| file::save(say::PRICES_FILE, "text/csv", &written(&house, book)));
     let (hands, house) = (view.hands.clone(), Rc::clone(&view.page.house));
-    let chosen = Callback::from(move |event: Event| {
-        if let Some(input) = event.target_dyn_into::<HtmlInputElement>() {
-            let (hands, house) = (hands.clone(), Rc::clone(&house));
-            spawn_local(async move {
-                if let Some(text) = file::opened(&input).await {
-                    take(&hands, &house, &text);
-                }
-            });
-        }
-    });
-    let input = tag("input", "aloud").attr("type", "file").attr("accept", ".csv,text/csv");
-    let input = input.on(|| ListenerKind::onchange, chosen).html();
-    let buttons = [
-        button("button", save).around([text(say::SAVE_PRICES)]),
-        el("label", "button", [input, text(say::OPEN_PRICES)]),
-    ];
+    let open = opener(say::OPEN_PRICES, ".csv,text/csv", move |text| take(&hands, &house, &text));
+    let buttons = [button("button", save).around([text(say::SAVE_PRICES)]), open];
     let note = el("p", "", [soft(say::PRICES_NOTE)]);
     part(say::PRICES, nothing(), nodes([el("p", "buttons", buttons), note]))
 }
