@@ -8,6 +8,7 @@ import json
 import sys
 
 import air
+import fittings
 import friction
 import networks
 import pipes
@@ -17,7 +18,7 @@ CLOSE = 1e-9
 
 
 def answers():
-    for part in (friction, air, networks, pipes):
+    for part in (friction, air, networks, pipes, fittings):
         yield from part.answers()
 
 

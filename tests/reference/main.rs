@@ -3,6 +3,7 @@
 #![cfg(not(target_family = "wasm"))]
 
 mod air;
+mod fittings;
 mod friction;
 mod house;
 mod network;
