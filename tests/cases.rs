@@ -21,6 +21,7 @@ macro_rules! topics {
 
 topics!(
     adf,
+    air,
     ashrae,
     ashrae_editions,
     bad_input,
@@ -28,12 +29,14 @@ topics!(
     canada,
     co2,
     din,
+    duct,
     en16798,
     france,
     imc,
     irc,
     ireland,
     nbc,
+    network,
     netherlands,
     on_site,
     passive,

@@ -1,11 +1,14 @@
 //! Cases about one function.
 
 use super::build::by_id;
+use super::physics::Physics;
 use super::read::Found;
 use airtally::given::Givens;
 use airtally::id::CheckRule;
 use airtally::on_site::{self, AMERICAN_NOTCH, BRITISH_NOTCH, Least, Member};
-use airtally::quantity::{Area, Concentration, Duration, Flow, Kind, Length, Measure, Pressure, Unit, Volume, parse};
+use airtally::quantity::{
+    Area, Concentration, Duration, Flow, Kind, Length, Measure, Pressure, Temperature, Unit, Volume, parse,
+};
 use airtally::rules::{RuleSet, balance::Balance};
 use airtally::{co2, transfer};
 use serde::Deserialize;
@@ -36,6 +39,8 @@ pub enum Call {
     Outside { rules: String, check: String },
     /// Reads as `of-larger`, `of-average`, `from-average`, `within-tenth-of-supply`, `within-tenth-of-average`.
     Balance { supply: String, extract: String },
+    /// Moist air, a duct, a network.
+    Physics(Physics),
 }
 
 impl Call {
@@ -59,6 +64,7 @@ impl Call {
                 );
                 after.map_or(Found::Nothing, |co2| Found::Number(co2.into()))
             }
+            (Self::Physics(physics), what) => physics.read(what),
             (Self::Wood { member, depth }, what) => Found::Number(of_wood(member, as_length(depth), what).into()),
             (Self::Notch { rule, depth, span, at }, "notch") => {
                 let rule = if rule == "british" { &BRITISH_NOTCH } else { &AMERICAN_NOTCH };
@@ -119,7 +125,7 @@ fn of_outside(rules: &str, check: &str, what: &str) -> Found {
     }
 }
 
-fn as_length(text: &str) -> Length {
+pub(super) fn as_length(text: &str) -> Length {
     Length::of(typed(text, Kind::Length, Unit::Inch)).expect("a length")
 }
 
@@ -136,16 +142,20 @@ fn of_balance(balance: &Balance, what: &str) -> Found {
     }
 }
 
-fn as_flow(text: &str) -> Flow {
+pub(super) fn as_flow(text: &str) -> Flow {
     Flow::of(typed(text, Kind::Flow, Unit::CubicMetrePerHour)).expect("a flow")
 }
 
-fn as_area(text: &str) -> Area {
+pub(super) fn as_area(text: &str) -> Area {
     Area::of(typed(text, Kind::Area, Unit::SquareMillimetre)).expect("an area")
 }
 
-fn as_pressure(text: &str) -> Pressure {
+pub(super) fn as_pressure(text: &str) -> Pressure {
     Pressure::of(typed(text, Kind::Pressure, Unit::Pascal)).expect("a pressure")
+}
+
+pub(super) fn as_temperature(text: &str) -> Temperature {
+    Temperature::of(typed(text, Kind::Temperature, Unit::Celsius)).expect("a temperature")
 }
 
 fn as_duration(text: &str) -> Duration {

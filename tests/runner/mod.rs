@@ -5,6 +5,7 @@ mod call;
 mod case;
 mod grid;
 mod issues;
+mod physics;
 mod read;
 
 use case::{Case, Expect, File};
