@@ -187,6 +187,8 @@ pub enum Formula {
     HoldCount,
     /// x = n·k.
     Each,
+    /// x = 1.4·K·v₀·√A₀/0.25.
+    Throw,
     /// The thinnest insulation whose jacket does not sweat.
     LeastInsulation,
     /// Sound of the unit, less silencer, split, manifold, tube and opening, in the room.

@@ -4,6 +4,7 @@ mod codes;
 
 pub use codes::{CodeTotals, Governs, Unknown};
 
+use crate::blown::{self, Blown};
 use crate::co2::{self, Night};
 use crate::delivery::{self, Delivery, Size};
 use crate::facts::Facts;
@@ -55,6 +56,7 @@ pub struct Report {
     codes: OnceCell<Vec<CodeTotals>>,
     parts: OnceCell<(TakeOff, Quotation)>,
     heard: OnceCell<Vec<Heard>>,
+    blown: OnceCell<Vec<Blown>>,
 }
 
 impl Report {
@@ -77,6 +79,7 @@ impl Report {
             codes: OnceCell::new(),
             parts: OnceCell::new(),
             heard: OnceCell::new(),
+            blown: OnceCell::new(),
         }
     }
 
@@ -130,6 +133,12 @@ impl Report {
             let (working, issues) = (&mut self.working.borrow_mut(), &mut self.issues.borrow_mut());
             Delivery::of(shares, runs, givens, working, issues)
         })
+    }
+
+    /// How far every supply valve blows.
+    pub fn blown(&self) -> &[Blown] {
+        let (facts, runs, givens) = (self.facts(), self.runs(), self.givens());
+        self.blown.get_or_init(|| blown::blown(facts, runs, givens, &mut self.working.borrow_mut()))
     }
 
     /// What every room hears of its runs.
@@ -218,6 +227,7 @@ impl Report {
         self.delivery();
         self.nights();
         self.heard();
+        self.blown();
         self.parts();
         let issues = self.issues.borrow();
         let of = |severity| issues.iter().filter(move |issue| issue.severity() == severity).copied();

@@ -16,7 +16,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-pub(crate) const ALL: [F; 94] = [
+pub(crate) const ALL: [F; 95] = [
     F::FloorArea,
     F::AshraeTotal,
     F::AshraeTable,
@@ -109,6 +109,7 @@ pub(crate) const ALL: [F; 94] = [
     F::TubeMetres,
     F::HoldCount,
     F::Each,
+    F::Throw,
     F::LeastInsulation,
     F::RoomSound,
 ];

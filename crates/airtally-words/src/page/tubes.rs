@@ -2,6 +2,7 @@
 
 use super::counted;
 use crate::label;
+use airtally::draught::Felt;
 use airtally::rules::{Air, Level};
 
 /// The question.
@@ -48,11 +49,14 @@ pub const RISER_DESCRIBED: &str = "Drawing: the unit at the foot, a manifold for
 /// Read out in place of a ladder.
 pub const LADDER_DESCRIBED: &str =
     "Drawing: how the pressure of this side is used up, from the grille outdoors to the run that takes most.";
+/// Before how far the valve blows.
+pub const BLOWS: &str = "a nozzle blows";
+/// Between the nearest and the farthest.
+pub const TO: &str = "to";
 /// Before what the room hears.
 pub const HEARD: &str = "heard";
 /// Below the runs of a side.
-pub const HEARD_NOTE: &str =
-    "What is heard is an estimate of ±5 dB without the valve’s own noise, which its data tell.";
+pub const HEARD_NOTE: &str = "What is heard is an estimate of ±5 dB without the valve’s own noise; how far it blows is for a plain nozzle on the wall. The valve’s data tell both.";
 /// Before what a run takes.
 pub const RUN_TAKES: &str = "takes";
 /// Before what must be added.
@@ -153,5 +157,19 @@ pub const fn ladder_of(air: Air) -> &'static str {
     match air {
         Air::Supply => "Where the pressure of supply goes",
         Air::Extract => "Where the pressure of extract goes",
+    }
+}
+
+/// Read out before how far a valve blows.
+pub fn throw_of(room: &str) -> String {
+    ["The valve blows in ", room].concat()
+}
+
+/// Whether the air of a valve is felt where it comes down.
+pub const fn felt(felt: Felt) -> &'static str {
+    match felt {
+        Felt::No => "not felt where it comes down",
+        Felt::Perhaps => "may be felt where it comes down",
+        Felt::Yes => "would be felt where it comes down: a ceiling valve or a wider one",
     }
 }

@@ -37,7 +37,7 @@ const fn given(
 use GivenId as G;
 use Unit as U;
 
-static TABLE: [Given; 157] = [
+static TABLE: [Given; 158] = [
     // Steps an installer can set
     given(G::StepCubicMetres, "step.m3h", 5.0, U::CubicMetrePerHour, (0.5, 25.0), &PRACTICE),
     given(G::StepLitres, "step.ls", 1.0, U::LitrePerSecond, (0.1, 10.0), &PRACTICE),
@@ -198,6 +198,8 @@ static TABLE: [Given; 157] = [
     given(G::HoursMeasure, "hours.measure", 0.4, U::Hour, (0.0, 100.0), &PRACTICE),
     given(G::PartsMargin, "parts.margin", 0.0, U::Percent, (0.0, 300.0), &PRACTICE),
     given(G::Tax, "parts.tax", 0.0, U::Percent, (0.0, 100.0), &PRACTICE),
+    // Supply valves
+    given(G::ValveArea, "valve.area", 60.0, U::SquareCentimetre, (5.0, 1000.0), &PRACTICE),
     // Cold ducts
     given(G::Conductivity, "insulation.conductivity", 0.035, U::Ratio, (0.01, 0.2), &PRACTICE),
     // How loud it is

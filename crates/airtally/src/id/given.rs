@@ -295,6 +295,8 @@ pub enum GivenId {
     PartsMargin,
     /// Tax on the whole.
     Tax,
+    /// Free area of a supply valve.
+    ValveArea,
     /// How well the insulation of cold ducts conducts, W/(m·K).
     Conductivity,
     /// Sound power of the unit into a duct at boost, as measured; 0 while it is not known.

@@ -18,7 +18,7 @@ const FLOORS: [&[&str]; 16] = [
     &["shares"],
     &["runs", "transfer", "co2", "on_site"],
     &["delivery"],
-    &["parts", "sound", "drawing"],
+    &["parts", "sound", "drawing", "blown"],
     &["pocket"],
     &["steps"],
     &["report"],

@@ -9,7 +9,7 @@ use crate::ui::gauge::gauge;
 use crate::ui::part::{row as ledger_row, soft};
 use crate::ui::tally::tally;
 use airtally::house::{Field, RoomField};
-use airtally::quantity::{Pressure, Unit, Velocity};
+use airtally::quantity::{Length, Pressure, Unit, Velocity};
 use airtally::rules::{Air, Level};
 use airtally::runs::Run;
 use airtally::working::Traced;
@@ -36,7 +36,14 @@ fn under(view: &View, run: &Run, name: &str) -> Html {
         true => nothing(),
         false => speed(view, Level::Boost, run.speed_boost, run.limit_boost, run, name),
     };
-    nodes([normal, boost, pressure(view, run, name), sound(view, run, name), length(view, run, name)])
+    nodes([
+        normal,
+        boost,
+        pressure(view, run, name),
+        sound(view, run, name),
+        blown(view, run, name),
+        length(view, run, name),
+    ])
 }
 
 fn speed(view: &View, level: Level, speed: Traced<Velocity>, limit: Velocity, run: &Run, name: &str) -> Html {
@@ -99,6 +106,19 @@ fn sound(view: &View, run: &Run, name: &str) -> Html {
     let limit = soft(say::limit(&format::text(limit, Unit::DecibelA)));
     let normal = at(Level::Normal, heard.normal);
     el("div", "marks", [soft(say::HEARD), normal, soft(say::nc(heard.nc)), boost, limit])
+}
+
+/// How far its valve blows, and whether that is felt.
+fn blown(view: &View, run: &Run, name: &str) -> Html {
+    let blown = view.page.report.blown().iter().find(|blown| run.air == Air::Supply && blown.room == run.room);
+    let Some(blown) = blown else { return nothing() };
+    let figure = |throw: Traced<Length>| {
+        let shown = format::length(throw.value, view.page.display());
+        view.figure(&say::throw_of(name), &shown, Size::Mid, throw.line)
+    };
+    let (low, high) = (figure(blown.throw.low), figure(blown.throw.high));
+    let felt = maybe(blown.felt.map(|felt| soft(say::felt(felt))));
+    el("div", "marks", [soft(say::BLOWS), low, soft(say::TO), high, felt])
 }
 
 /// The length, to see and to change: everything above follows.
