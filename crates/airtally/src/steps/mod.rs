@@ -25,6 +25,7 @@ pub use list::{Parts, list};
 pub use lists::{Change, Listed, changes};
 pub use sums::{bend_radius, grille_area, joist_depth, part_of_flow, trap_drop, trap_seal, unit_maximum, wall_core};
 
+use crate::id::CheckRule;
 use crate::on_site::Verdict;
 use crate::quantity::Unit;
 use crate::rules::Air;
@@ -51,9 +52,15 @@ pub struct Step {
 }
 
 impl Step {
-    /// Whether it cannot be ticked: something on site is not as it must be, or only a record makes it done.
+    /// Whether it cannot be ticked: something on site is not as it must be, only a record makes it done, or nobody has yet
+    /// found out whether the house may draw poisonous gas indoors.
     pub fn is_held(&self) -> bool {
-        self.is_recorded() || self.checks.iter().any(|check| check.verdict == Verdict::Fails)
+        let stops = |check: &Check| match check.verdict {
+            Verdict::Fails => true,
+            Verdict::Unknown => check.rule == CheckRule::HousePressure,
+            Verdict::Holds | Verdict::Excepted | Verdict::Designer => false,
+        };
+        self.is_recorded() || self.checks.iter().any(stops)
     }
 
     /// Whether its record shows that it is done.

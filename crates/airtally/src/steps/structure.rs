@@ -56,8 +56,16 @@ fn joist_hole(making: &mut Making, hole: Number, depth: Length, share: G) {
             origin: Origin::Printed(&BRITISH_ZONE),
         }));
     }
-    let verdict = holds(fits(hole, largest));
+    let verdict = if_solid(making, fits(hole, largest));
     making.judge(Field::House(H::JoistDepth), (C::JoistHole, verdict), source, numbers);
+}
+
+/// What solid timber bears says nothing of joists that nobody has named; what it does not bear, none bears unasked.
+fn if_solid(making: &Making, fits: bool) -> Verdict {
+    match making.parts.facts.choices.joist {
+        None if fits => Verdict::Unknown,
+        _ => holds(fits),
+    }
 }
 
 /// D = min(s·d, d − 2·e).
@@ -117,12 +125,14 @@ fn joist_notch(making: &mut Making, notch: Number, rule: &'static NotchRule) {
     let longest = rule.long.map(|share| part_of(making, (share, depth, H::JoistDepth), rule.source));
     let mut numbers = vec![notch, most];
     numbers.extend(longest.map(|(most, _)| most));
-    let verdict = holds(length(H::JoistNotch).is_some_and(|deep| at_least(deepest, deep)));
+    let verdict = if_solid(making, length(H::JoistNotch).is_some_and(|deep| at_least(deepest, deep)));
     making.judge(Field::House(H::JoistNotch), (C::JoistNotch, verdict), rule.source, numbers);
-    if let (Some((most, longest)), Some(typed)) = (longest, making.typed(N::Length, H::JoistNotchLength)) {
-        let verdict = holds(length(H::JoistNotchLength).is_some_and(|long| at_least(longest, long)));
-        making.judge(Field::House(H::JoistNotchLength), (C::JoistNotchLength, verdict), rule.source, [typed, most]);
-    }
+    let Some((most, longest)) = longest else { return };
+    let Some(typed) = making.typed(N::Length, H::JoistNotchLength) else {
+        return making.check(C::JoistNotchLength, Verdict::Unknown, rule.source, [most]);
+    };
+    let verdict = if_solid(making, length(H::JoistNotchLength).is_some_and(|long| at_least(longest, long)));
+    making.judge(Field::House(H::JoistNotchLength), (C::JoistNotchLength, verdict), rule.source, [typed, most]);
 }
 
 /// Whether the studs bear the hole of a tube, and a notch. Only the American code has figures for them here.

@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::edit::History;
+use crate::house::{Choices, Fuel};
 use crate::steps::{Item, Status};
 use StepRule as R;
 
@@ -9,13 +10,18 @@ fn tick(house: &House, key: StepKey, done: bool) -> House {
     Edit::Tick(key, done).apply(house)
 }
 
-/// Every step ticked and the leak test on record, except those of these rules.
+/// Every step ticked, nothing that burns fuel and the leak test on record, except those of these rules.
 fn all_but(house: &House, rules: &[StepRule]) -> House {
+    let house = &no_fuel(house);
     let house = &if rules.contains(&R::LeakTest) { house.clone() } else { tested(house, "0") };
     let steps = steps(house);
     let keys = steps.iter().flat_map(|step| step.list.iter().map(|it| it.key).chain([step.key]));
     let keys = keys.filter(|key| !rules.contains(&key.rule));
     keys.fold(house.clone(), |house, key| tick(&house, key, true))
+}
+
+fn no_fuel(house: &House) -> House {
+    Edit::Choose(Choices { fuel: Some(Fuel::Nothing), ..house.choices }).apply(house)
 }
 
 fn status(house: &House, rule: StepRule) -> Status {

@@ -26,6 +26,10 @@ fn choose(house: &House, change: impl Fn(&mut crate::house::Choices)) -> House {
     Edit::Choose(choices).apply(house)
 }
 
+fn solid(house: &House) -> House {
+    choose(house, |choices| choices.joist = Some(Joist::Solid))
+}
+
 /// A house of 370 m³ (148 m² at 2.5 m) and 0.8 air changes at 50 Pa, as in site practice, section 9.
 fn tight(fuel: Fuel) -> House {
     let house = choose(&house(), |choices| choices.fuel = Some(fuel));
@@ -94,13 +98,16 @@ fn work_stops_where_the_house_would_be_drawn_down() {
     assert_eq!(status(&house, R::DrillCores), Status::LockedBy(StepKey::house(R::AskOpenFlues)));
     let sealed = choose(&house, |choices| choices.fuel = Some(Fuel::Sealed));
     assert_eq!(status(&sealed, R::AskOpenFlues), Status::Done);
+    // A tick alone does not say what burns fuel, nor how far the house is drawn down.
+    let untold = choose(&house, |choices| choices.fuel = None);
+    assert_eq!(status(&untold, R::DrillCores), Status::LockedBy(StepKey::house(R::AskOpenFlues)));
 }
 
 /// Rates, section 6.5: actual depths of lumber, a third of it in the United States.
 #[test]
 fn what_fits_through_a_joist() {
     let fits = |rules, tube, inches: &str| {
-        let house = choose(&under(rules, &house()), |choices| choices.tube = tube);
+        let house = choose(&solid(&under(rules, &house())), |choices| choices.tube = tube);
         verdict(&found(&house, H::JoistDepth, inches, Unit::Inch), C::JoistHole)
     };
     let us = RuleSet::Irc2021;
@@ -110,6 +117,13 @@ fn what_fits_through_a_joist() {
     assert_eq!(fits(us, TubeSize::Od90, "11.25"), V::Fails, "90 mm is tight in 2×12 and wants its clearance");
     // Site practice, section 2: by the British quarter no round tube crosses an ordinary joist.
     assert_eq!(fits(RuleSet::Adf2021, TubeSize::Od63, "225 mm"), V::Fails);
+}
+
+#[test]
+fn joists_that_nobody_has_named_bear_nothing_yet() {
+    let depth = |inches| found(&under(RuleSet::Irc2021, &house()), H::JoistDepth, inches, Unit::Inch);
+    assert_eq!(["9.25", "11.25"].map(|inches| verdict(&depth(inches), C::JoistHole)), [V::Fails, V::Unknown]);
+    assert_eq!(verdict(&solid(&depth("11.25")), C::JoistHole), V::Holds);
 }
 
 #[test]
@@ -211,7 +225,8 @@ fn two_sides_of_the_house_are_apart_where_the_rule_says_so() {
 #[test]
 fn a_notch_is_judged_by_its_depth_its_place_and_its_length() {
     let inch = |house: &House, field, text: &str| found(house, field, text, Unit::Inch);
-    let joist = |rules| found(&inch(&under(rules, &house()), H::JoistDepth, "12"), H::JoistSpan, "12", Unit::Foot);
+    let joist =
+        |rules| found(&inch(&solid(&under(rules, &house())), H::JoistDepth, "12"), H::JoistSpan, "12", Unit::Foot);
     let notch = |rules, deep: &str, at: &str| {
         let house = found(&inch(&joist(rules), H::JoistNotch, deep), H::JoistNotchAt, at, Unit::Foot);
         verdict(&house, C::JoistNotch)
@@ -231,7 +246,7 @@ fn a_notch_is_judged_by_its_depth_its_place_and_its_length() {
         let house = found(&inch(&nowhere, H::JoistNotchLength, text), H::JoistNotchAt, "3", Unit::Foot);
         verdict(&house, C::JoistNotchLength)
     };
-    assert_eq!([long("4"), long("4.1")], [V::Holds, V::Fails]);
+    assert_eq!([long("4"), long("4.1"), long("")], [V::Holds, V::Fails, V::Unknown]);
     let truss = choose(&nowhere, |choices| choices.joist = Some(Joist::Truss));
     assert_eq!(verdict(&truss, C::JoistNotch), V::Designer);
 }
