@@ -26,8 +26,8 @@ impl Inputs {
             RuleSet::Irc2021 | RuleSet::Irc2024 => {
                 (&RUN_TIME, &[Choice::Wet, Choice::Kitchen, Choice::Table, Choice::Credit])
             }
-            RuleSet::Imc => (&[], &[Choice::Wet, Choice::Kitchen, Choice::Credit]),
-            RuleSet::Washington2021 => (&[Field::Given(GivenId::WashingtonQuality)], &LOCAL),
+            RuleSet::Imc => (&RUN_TIME, &[Choice::Wet, Choice::Kitchen, Choice::Credit]),
+            RuleSet::Washington2021 => (&WASHINGTON, &LOCAL),
             RuleSet::Canada | RuleSet::CanadaNbc => (&[], &LOCAL),
             RuleSet::En16798 => (&CATEGORY, &[]),
             RuleSet::Din2009 | RuleSet::Din2019 | RuleSet::PassiveHouse | RuleSet::Ireland2019 => (&PEOPLE, &[]),
@@ -41,6 +41,7 @@ const ALL: [Choice; 5] = [Choice::Wet, Choice::Kitchen, Choice::Table, Choice::P
 const LOCAL: [Choice; 2] = [Choice::Wet, Choice::Kitchen];
 const PEOPLE: [Field; 1] = [Field::House(HouseField::People)];
 const RUN_TIME: [Field; 1] = [Field::House(HouseField::RunTime)];
+const WASHINGTON: [Field; 2] = [Field::Given(GivenId::WashingtonQuality), Field::House(HouseField::RunTime)];
 const CATEGORY: [Field; 2] = [Field::House(HouseField::People), Field::Given(GivenId::EnCategory)];
 const LEAKS: [Field; 4] = [
     Field::House(HouseField::People),

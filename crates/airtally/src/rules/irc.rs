@@ -5,19 +5,20 @@
 
 use super::brief::flow;
 use super::local::{self, Kitchen, LocalExhaust};
-use super::table::{between, row};
+use super::run_time::{self, Factors};
+use super::table::row;
 use super::{Brief, Level};
 use crate::formula::Formula;
-use crate::house::{Credit, HouseField, KitchenDraw, RoomKind, Table};
+use crate::house::{Credit, KitchenDraw, RoomKind, Table};
 use crate::issue::{Condition, Trouble};
-use crate::quantity::Unit::{CubicFootPerMinute as CFM, Percent, Ratio, SquareFoot};
+use crate::quantity::Unit::{CubicFootPerMinute as CFM, Ratio, SquareFoot};
 use crate::source::Source;
 use crate::working::{LineId, Origin, Term};
 
 /// What differs between editions.
 pub struct Edition {
     table: Option<Source>,
-    run_time: Option<Source>,
+    run_time: (Factors, Source),
     local: LocalExhaust,
     equation: Option<Source>,
     credit: Option<Source>,
@@ -44,7 +45,7 @@ pub const fn printed_in(source: &'static Source) -> LocalExhaust {
 /// 2015: the table alone, no credit.
 pub static IRC_2015: Edition = Edition {
     table: Some(Source::published("IRC", "2015", "table M1507.3.3(1)")),
-    run_time: Some(Source::published("IRC", "2015", "table M1507.3.3(2)")),
+    run_time: (RUN_TIME, Source::published("IRC", "2015", "table M1507.3.3(2)")),
     local: printed_in(&LOCAL_2015),
     equation: None,
     credit: None,
@@ -53,7 +54,7 @@ pub static IRC_2015: Edition = Edition {
 /// 2018: table or equation, no credit.
 pub static IRC_2018: Edition = Edition {
     table: Some(Source::published("IRC", "2018", "table M1505.4.3(1)")),
-    run_time: Some(Source::published("IRC", "2018", "table M1505.4.3(2)")),
+    run_time: (RUN_TIME, Source::published("IRC", "2018", "table M1505.4.3(2)")),
     local: printed_in(&LOCAL_2018),
     equation: Some(Source::published("IRC", "2018", "M1505.4.3, equation 15-1")),
     credit: None,
@@ -62,7 +63,7 @@ pub static IRC_2018: Edition = Edition {
 /// 2021: table or equation, 30 % credit.
 pub static IRC_2021: Edition = Edition {
     table: Some(Source::published("IRC", "2021", "table M1505.4.3(1)")),
-    run_time: Some(Source::published("IRC", "2021", "table M1505.4.3(2)")),
+    run_time: (RUN_TIME, Source::published("IRC", "2021", "table M1505.4.3(2)")),
     local: printed_in(&LOCAL_2021),
     equation: Some(Source::published("IRC", "2021", "M1505.4.3, equation 15-1")),
     credit: Some(Source::published("IRC", "2021", "M1505.4.3, exception 1")),
@@ -71,7 +72,7 @@ pub static IRC_2021: Edition = Edition {
 /// 2024: as 2021, with local exhaust in M1505.5.
 pub static IRC_2024: Edition = Edition {
     table: Some(Source::published("IRC", "2024", "table M1505.4.3(1)")),
-    run_time: Some(Source::published("IRC", "2024", "table M1505.4.3(2)")),
+    run_time: (RUN_TIME, Source::published("IRC", "2024", "table M1505.4.3(2)")),
     local: printed_in(&LOCAL_2024),
     equation: Some(Source::published("IRC", "2024", "M1505.4.3, equation 15-1")),
     credit: Some(Source::published("IRC", "2024", "M1505.4.3, exception")),
@@ -82,7 +83,10 @@ static LOCAL_IMC: Source = Source::published("IMC", "2021 and later", "table 403
 /// International Mechanical Code: the equation alone; it may cycle, at least 1 h in every 4 h with the same average.
 pub static IMC: Edition = Edition {
     table: None,
-    run_time: None,
+    run_time: (
+        Factors::SameAverage(25.0),
+        Source::published("IMC", "2021 and later", "403.3.2, at least 1 h in every 4 h"),
+    ),
     local: printed_in(&LOCAL_IMC),
     equation: Some(Source::published("IMC", "2021 and later", "403.3.2")),
     credit: Some(Source::published("IMC", "2021 and later; earlier editions not seen", "403.3.2, 30 % reduction")),
@@ -201,21 +205,11 @@ fn credit_source(brief: &Brief, edition: &'static Edition) -> Result<&'static So
 }
 
 /// Run-time share in %, factor. Straight lines between, nothing outside.
-const RUN_TIME: [(f64, f64); 6] = [(25.0, 4.0), (33.0, 3.0), (50.0, 2.0), (66.0, 1.5), (75.0, 1.3), (100.0, 1.0)];
+const RUN_TIME: Factors =
+    Factors::Printed(&[(25.0, 4.0), (33.0, 3.0), (50.0, 2.0), (66.0, 1.5), (75.0, 1.3), (100.0, 1.0)]);
 
 fn with_run_time(brief: &mut Brief, edition: &'static Edition, rate: Rate) -> Rate {
-    let share = brief.facts.run_time.filter(|share| *share < 100.0);
-    let (Some(share), Some(source)) = (share, &edition.run_time) else { return rate };
-    let Some(factor) = between(share, &RUN_TIME) else {
-        brief.say_at(HouseField::RunTime, Trouble::RunTimeNotAllowed { min: RUN_TIME[0].0 });
-        return rate;
-    };
-    let cfm = rate.cfm * factor;
-    let terms = [
-        rate.term(),
-        Term::new("t", share, Percent, Origin::Typed(crate::house::Field::House(HouseField::RunTime))),
-        Term::new("f", factor, Ratio, Origin::Printed(source)),
-    ];
-    let line = brief.working.record(Formula::IrcRunTime, (cfm, CFM), source, &terms);
-    Rate { cfm, formula: Formula::IrcRunTime, line }
+    let (factors, source) = &edition.run_time;
+    let running = run_time::while_running(brief, (*factors, source), (rate.cfm, rate.line));
+    running.map_or(rate, |(cfm, line)| Rate { cfm, formula: Formula::IrcRunTime, line })
 }

@@ -18,6 +18,7 @@ mod local;
 mod nbc;
 mod netherlands;
 mod passive;
+mod run_time;
 mod table;
 mod washington;
 

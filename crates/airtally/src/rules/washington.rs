@@ -2,6 +2,7 @@
 
 use super::brief::flow;
 use super::local::{self, Kitchen, LocalExhaust};
+use super::run_time::{self, Factors};
 use super::{Brief, Level};
 use crate::formula::Formula;
 use crate::given::GivenId;
@@ -16,6 +17,11 @@ static RATE: Source =
 static QUALITY: Source =
     Source::published("IRC 2021, Washington State amendment", "WAC 51-51", "M1505.4.3, coefficient");
 static LOCAL: Source = Source::published("IRC 2021, Washington State amendment", "WAC 51-51", "M1505.4.4");
+
+static RUNNING: Source =
+    Source::published("IRC 2021, Washington State amendment", "WAC 51-51", "M1505.4.3, at least 2 h in each 4 h");
+
+const RUN_TIME: Factors = Factors::Printed(&[(50.0, 2.0), (66.0, 1.5), (75.0, 1.3), (100.0, 1.0)]);
 
 /// Never less than this, cfm.
 const LEAST: f64 = 30.0;
@@ -48,6 +54,8 @@ pub fn ask(brief: &mut Brief) {
     let whole = coefficient * rate;
     let terms = [brief.givens.term("C", GivenId::WashingtonQuality), Term::new("Q_r", rate, CFM, Origin::Line(line))];
     let line = brief.working.record(Formula::WashingtonQuality, (whole, CFM), &QUALITY, &terms);
+    let running = run_time::while_running(brief, (RUN_TIME, &RUNNING), (whole, line));
+    let (whole, line) = running.unwrap_or((whole, line));
     brief.whole(Level::Normal, flow(whole, CFM), line);
     local::ask(brief, &LOCAL_EXHAUST);
     brief.split_supply_by_kind();
