@@ -25,7 +25,8 @@ const REDUCED_KITCHEN: [f64; 7] = [20.0, 30.0, 45.0, 45.0, 45.0, 45.0, 45.0];
 
 /// What the order asks of the house.
 pub fn ask(brief: &mut Brief) {
-    let main = brief.facts.supplied().count().max(1);
+    // A cellar is no main room, whatever air it gets.
+    let main = brief.facts.supplied().filter(|room| room.kind != RoomKind::Basement).count().max(1);
     let wcs = brief.facts.drawn().filter(|room| room.kind == RoomKind::Wc).count();
     let total = cell(&TOTAL, main);
     let terms = [Term::new("n", main as f64, Count, Origin::Counted)];
