@@ -109,7 +109,8 @@ impl ColdDuct {
         if sweats(high) {
             return None;
         }
-        for _ in 0..40 {
+        // To the hundredth of a micrometre.
+        for _ in 0..25 {
             let middle = (low + high) * 0.5;
             if sweats(middle) { low = middle } else { high = middle }
         }

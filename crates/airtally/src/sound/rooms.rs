@@ -42,7 +42,17 @@ struct Chain<'a> {
     silencer: [f64; 8],
     main: Length,
     bore: Length,
-    valve: Length,
+    /// What the opening of a valve throws back, by band.
+    opening: [f64; 8],
+}
+
+/// What goes into the tubes of one side at one level.
+struct Into {
+    level: Level,
+    total: Flow,
+    unit: Spectrum,
+    /// Behind the silencer, with the noise of the main.
+    main: Spectrum,
 }
 
 /// What every room hears of its runs. Rooms without a floor area are left out.
@@ -56,24 +66,27 @@ pub fn heard(
     let (main, valve) = (length(G::ColdDuct), length(G::ValveBore));
     let lining = ABSORPTION.map(|alpha| alpha * givens.value(G::LiningAbsorption));
     let silencer = ways::silencer(main, length(G::SilencerLength), lining);
-    let chain = Chain { givens, shares, silencer, main, bore: runs.bore, valve };
+    let opening = ways::end_reflection(valve);
+    let chain = Chain { givens, shares, silencer, main, bore: runs.bore, opening };
     let mut all = Vec::new();
     for side in &delivery.sides {
+        let normal = chain.entering(Level::Normal, side.normal.value);
+        let Some((normal, boost)) = normal.zip(chain.entering(Level::Boost, side.boost.value)) else { continue };
         for run in runs.side(side.air) {
             let Some(room) = facts.rooms.iter().find(|room| room.id == run.room) else { continue };
-            let at = |level, pressure: Traced<Pressure>| chain.at(run, room, (level, pressure.value));
-            let Some((normal, boost)) = at(Level::Normal, side.normal).zip(at(Level::Boost, side.boost)) else {
-                continue;
-            };
-            let nc = normal.heard.nc();
-            let [normal, boost] = [normal, boost].map(|sound| sound.record(run, givens, working));
+            let Some(sound) = chain.at(run, room, &normal) else { continue };
+            let nc = sound.heard.nc();
+            let at_normal = sound.record(run, givens, working);
+            let as_loud = run.normal == run.boost && normal.total == boost.total;
+            let louder = if as_loud { None } else { chain.at(run, room, &boost) };
+            let at_boost = louder.map_or(at_normal, |sound| sound.record(run, givens, working));
             let limit = if room.kind.is_bedroom() { G::QuietBedroom } else { G::QuietLiving };
             let most = givens.value(limit);
-            if normal.value > most {
-                let trouble = Trouble::Loud { decibel: normal.value, limit: most };
+            if at_normal.value > most {
+                let trouble = Trouble::Loud { decibel: at_normal.value, limit: most };
                 issues.push(Issue::new(Place::Room(run.room), trouble));
             }
-            all.push(Heard { air: side.air, room: run.room, normal, boost, nc, limit });
+            all.push(Heard { air: side.air, room: run.room, normal: at_normal, boost: at_boost, nc, limit });
         }
     }
     all
@@ -87,27 +100,35 @@ struct Sound {
 }
 
 impl Chain<'_> {
-    fn at(&self, run: &Run, room: &RoomFacts, (level, outside): (Level, Pressure)) -> Option<Sound> {
+    fn entering(&self, level: Level, outside: Pressure) -> Option<Into> {
         let total = self.shares.at(level).total;
-        let flow = if level == Level::Boost { run.boost } else { run.normal };
-        let tubes = f64::from(run.tubes.value);
-        if flow <= Flow::ZERO || tubes < 1.0 || total <= Flow::ZERO {
+        if total <= Flow::ZERO {
             return None;
         }
         let unit = self.unit(total, outside);
         let flowing = total / self.main.section();
         let mains = straight(flowing, self.main).and(bend(flowing, self.main));
+        Some(Into { level, total, unit, main: unit.less(self.silencer).and(mains) })
+    }
+
+    fn at(&self, run: &Run, room: &RoomFacts, into: &Into) -> Option<Sound> {
+        let flow = if into.level == Level::Boost { run.boost } else { run.normal };
+        let tubes = f64::from(run.tubes.value);
+        if flow <= Flow::ZERO || tubes < 1.0 {
+            return None;
+        }
         let length = run.legs.or_else(|| Length::of(self.givens.measure(G::RunLength)))?;
         let damping = self.givens.value(G::BoxDamping) + self.givens.value(G::TubeDamping) * length.as_m();
-        let tube = unit.less(self.silencer).and(mains).map(|level, _| level - ways::split(total, flow) - damping);
+        let weaker = ways::split(into.total, flow) + damping;
+        let tube = into.main.map(|level, _| level - weaker);
         // All tubes of a run end in one valve.
         let speed = flow / tubes / self.bore.section();
         let bends = 10.0 * lg((self.givens.value(G::RunBends) * tubes).max(1.0));
         let own = straight(speed, self.bore).and(bend(speed, self.bore).map(|level, _| level + bends));
         let ear = Length::of(self.givens.measure(G::EarDistance))?;
         let room = ways::room(room.volume()?, self.givens.value(G::Reverberation), ear);
-        let heard = tube.and(own).less(ways::end_reflection(self.valve)).map(|level, _| level + room);
-        Some(Sound { unit, tube, heard })
+        let heard = tube.and(own).less(self.opening).map(|level, _| level + room);
+        Some(Sound { unit: into.unit, tube, heard })
     }
 
     /// As measured where that is known, otherwise as a fan of this duty is estimated.

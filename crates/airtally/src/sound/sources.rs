@@ -49,9 +49,11 @@ pub fn bend(speed: Velocity, bore: Length) -> Spectrum {
     if v <= 0.0 || d <= 0.0 {
         return Spectrum::SILENT;
     }
+    let (lg_d, lg_v) = (lg(d), lg(v));
+    let size = 12.0 - 10.0 * lg(1.414) + 30.0 * lg_d + 50.0 * lg_v;
     Spectrum(BANDS.map(|f| {
-        let strouhal = lg(f * d / v).max(0.0);
-        let shape = 12.0 - 21.5 * crate::power::power(strouhal, 1.268);
-        shape + 10.0 * lg(f / 1.414) + 30.0 * lg(d) + 50.0 * lg(v)
+        let lg_f = lg(f);
+        let strouhal = (lg_f + lg_d - lg_v).max(0.0);
+        size + 10.0 * lg_f - 21.5 * crate::power::power(strouhal, 1.268)
     }))
 }
