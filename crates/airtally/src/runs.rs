@@ -92,12 +92,19 @@ pub enum Why {
     Kitchen,
 }
 
+impl Run {
+    /// Length of each tube from end to end, typed or usual.
+    pub fn length(&self, givens: &Givens) -> Length {
+        self.legs.unwrap_or_else(|| givens.length(GivenId::RunLength))
+    }
+}
+
 impl Runs {
     /// The tubes for these shares.
     pub fn of(facts: &Facts, shares: &Shares, givens: &Givens, working: &mut Working, issues: &mut Vec<Issue>) -> Self {
         let tube = facts.choices.tube;
         let bore_id = bore_of(tube);
-        let bore = Length::of(givens.measure(bore_id)).unwrap_or(Length::ZERO);
+        let bore = givens.length(bore_id);
         let mut counting = Counting { givens, working, bore, bore_id };
         let mut runs = Vec::new();
         for air in Air::BOTH {

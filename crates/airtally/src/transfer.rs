@@ -126,7 +126,7 @@ impl Doorway<'_> {
 
     /// The gap of this area under the door.
     fn undercut(&mut self, area: Area, from: Origin) -> Traced<Length> {
-        let gap = gap_height(area, Length::of(self.givens.measure(GivenId::DoorWidth)).unwrap_or(Length::ZERO));
+        let gap = gap_height(area, self.givens.length(GivenId::DoorWidth));
         let terms =
             [Term::new("A", area.as_cm2(), Unit::SquareCentimetre, from), self.givens.term("b", GivenId::DoorWidth)];
         let line = self.record(Formula::Undercut, (gap.as_mm(), Unit::Millimetre), &ARITHMETIC, &terms);

@@ -145,9 +145,8 @@ impl<'a> Making<'a> {
     /// What the unit must give: the index run, the main with its silencer, the outside duct and its grille.
     fn external(&mut self, index: Traced<Pressure>, total: Flow) -> (Traced<Pressure>, [(Rung, Pressure); 5]) {
         let givens = self.givens;
-        let length = |id| Length::of(givens.measure(id)).unwrap_or(Length::ZERO);
-        let (main, outside) = (length(GivenId::MainLength), length(GivenId::OutdoorDuct));
-        let silencer = length(GivenId::SilencerLength);
+        let (main, outside) = (givens.length(GivenId::MainLength), givens.length(GivenId::OutdoorDuct));
+        let silencer = givens.length(GivenId::SilencerLength);
         let (indoor, outdoor) = (self.ducts.indoor, self.ducts.outdoor);
         let main = self.ducts.main(main + silencer * SILENCER, INTO_TUBE + INTO_BOX, indoor);
         let outside = self.ducts.main(outside, INTO_TUBE, outdoor);

@@ -59,7 +59,7 @@ pub fn wisest(sizes: &[Size]) -> Option<TubeSize> {
 }
 
 fn size(runs: &Runs, delivery: &Delivery, givens: &Givens) -> Size {
-    let usual = Length::of(givens.measure(GivenId::RunLength)).unwrap_or(Length::ZERO);
+    let usual = givens.length(GivenId::RunLength);
     let metres =
         runs.runs.iter().fold(Length::ZERO, |sum, run| sum + run.legs.unwrap_or(usual) * f64::from(run.tubes.value));
     let drops = delivery.sides.iter().flat_map(|side| &side.runs);

@@ -2,7 +2,7 @@
 
 use super::{Anchor, Drawing, Pen, Point, Said, Shape};
 use crate::facts::Facts;
-use crate::given::{GivenId, Givens};
+use crate::given::Givens;
 use crate::quantity::Length;
 use crate::rules::Air;
 use crate::runs::{Run, Runs};
@@ -25,7 +25,7 @@ pub fn riser(facts: &Facts, runs: &Runs, givens: &Givens) -> Option<Drawing> {
             let own = runs.side(air).filter(|run| storey(run) == floor);
             for (at, run) in own.enumerate() {
                 deepest = deepest.max(at + 1);
-                one(&mut shapes, run, top + at as f64 * ROW, length_of(run, givens));
+                one(&mut shapes, run, top + at as f64 * ROW, run.length(givens));
             }
         }
         top += deepest as f64 * ROW;
@@ -62,10 +62,6 @@ fn trunk(shapes: &mut Vec<Shape>, runs: &Runs, top: f64) {
     }
     shapes.push(Shape::Box((SUPPLY - HALF, top + UNIT), (EXTRACT + HALF, top + UNIT + TALL), Pen::Ink));
     shapes.push(Shape::Words((WIDE / 2.0, top + UNIT + TALL / 2.0 + GAP), Anchor::Middle, Said::Unit));
-}
-
-fn length_of(run: &Run, givens: &Givens) -> Length {
-    run.legs.or_else(|| Length::of(givens.measure(GivenId::RunLength))).unwrap_or(Length::ZERO)
 }
 
 const WIDE: f64 = 340.0;

@@ -11,7 +11,7 @@ pub use crate::id::GivenId;
 use crate::entry::{Entry, Limit};
 use crate::id::Field;
 use crate::issue::{Issue, Place};
-use crate::quantity::{Measure, Unit};
+use crate::quantity::{Length, Measure, Unit};
 use crate::source::{Source, YOURS};
 use crate::working::{Origin, Term};
 
@@ -90,6 +90,11 @@ impl Givens {
     /// A value as a measure with its unit.
     pub fn measure(&self, id: GivenId) -> Measure {
         Measure::new(self.value(id), id.given().unit)
+    }
+
+    /// A length; nought for a value of another kind.
+    pub fn length(&self, id: GivenId) -> Length {
+        Length::of(self.measure(id)).unwrap_or(Length::ZERO)
     }
 
     /// A value as a term of a working line.

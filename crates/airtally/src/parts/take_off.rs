@@ -77,7 +77,7 @@ impl TakeOff {
         working: &mut Working,
         issues: &mut Vec<Issue>,
     ) -> Self {
-        let coil = Length::of(givens.measure(G::CoilLength)).unwrap_or(Length::ZERO);
+        let coil = givens.length(G::CoilLength);
         if runs.runs.is_empty() {
             return Self { lines: Vec::new(), coils: Vec::new(), coil };
         }
@@ -100,10 +100,7 @@ impl TakeOff {
 
 /// The tubes of a run, each with its ends and waste.
 fn pieces(run: &Run, givens: &Givens) -> Vec<Piece> {
-    let usual = || {
-        let length = |id| Length::of(givens.measure(id)).unwrap_or(Length::ZERO);
-        (length(G::RunLength) + length(G::CutEnd) * ENDS) * (1.0 + givens.value(G::CutWaste))
-    };
+    let usual = || (givens.length(G::RunLength) + givens.length(G::CutEnd) * ENDS) * (1.0 + givens.value(G::CutWaste));
     let length = run.cut.map_or_else(usual, |cut| cut.value);
     let piece = |twin| Piece { room: run.room, air: run.air, mark: run.mark, twin, length };
     (0..run.tubes.value).map(piece).collect()
@@ -116,7 +113,7 @@ impl Making<'_> {
         let pressure = most.fold(Pressure::ZERO, |most, own| if own > most { own } else { most });
         self.each((P::Unit, Size::Duty(boost, pressure)), 1.0, 1.0);
         self.each((P::Filters, Size::Plain), 1.0, 1.0);
-        let silencer = Length::of(self.of.givens.measure(G::SilencerLength)).unwrap_or(Length::ZERO);
+        let silencer = self.of.givens.length(G::SilencerLength);
         self.each((P::Silencer, Size::Long(silencer)), SIDES, 1.0);
         self.each((P::Trap, Size::Plain), 1.0, 1.0);
         self.given((P::Drain, Size::Plain), 1.0, G::DrainLength);
@@ -163,7 +160,7 @@ impl Making<'_> {
 
     fn mains(&mut self) {
         let givens = self.of.givens;
-        let size = Size::Bore(Length::of(givens.measure(G::ColdDuct)).unwrap_or(Length::ZERO));
+        let size = Size::Bore(givens.length(G::ColdDuct));
         self.given((P::Main, size), SIDES, G::MainLength);
         self.given((P::OutsideDuct, size), SIDES, G::OutdoorDuct);
         self.given((P::Bend, size), SIDES + SIDES, G::MainBends);
@@ -221,7 +218,7 @@ impl Making<'_> {
 
     /// One hold in every so many metres.
     fn holds(&mut self, what: (P, Size), metres: f64, spacing: G) {
-        let every = Length::of(self.of.givens.measure(spacing)).unwrap_or(Length::ZERO).as_m();
+        let every = self.of.givens.length(spacing).as_m();
         let value = if every > 0.0 { f64::ceil(metres / every - CLOSE) } else { 0.0 };
         let terms = [Term::new("L", metres, Unit::Metre, Origin::Counted), self.of.givens.term("s", spacing)];
         let source = self.of.givens.get(spacing).source;

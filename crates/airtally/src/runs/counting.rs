@@ -131,7 +131,7 @@ impl Counting<'_> {
     /// Cut = (legs + an allowance for each end) × (1 + waste).
     fn cut(&mut self, room: RoomId, legs: Length) -> Traced<Length> {
         let ends = 2.0;
-        let end = Length::of(self.givens.measure(GivenId::CutEnd)).unwrap_or(Length::ZERO);
+        let end = self.givens.length(GivenId::CutEnd);
         let cut = (legs + end * ends) * (1.0 + self.givens.value(GivenId::CutWaste));
         let terms = [
             Term::new("L", legs.as_m(), Unit::Metre, Origin::Counted),

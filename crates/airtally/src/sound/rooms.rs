@@ -62,10 +62,9 @@ pub fn heard(
     working: &mut Working,
     issues: &mut Vec<Issue>,
 ) -> Vec<Heard> {
-    let length = |id| Length::of(givens.measure(id)).unwrap_or(Length::ZERO);
-    let (main, valve) = (length(G::ColdDuct), length(G::ValveBore));
+    let (main, valve) = (givens.length(G::ColdDuct), givens.length(G::ValveBore));
     let lining = ABSORPTION.map(|alpha| alpha * givens.value(G::LiningAbsorption));
-    let silencer = ways::silencer(main, length(G::SilencerLength), lining);
+    let silencer = ways::silencer(main, givens.length(G::SilencerLength), lining);
     let opening = ways::end_reflection(valve);
     let chain = Chain { givens, shares, silencer, main, bore: runs.bore, opening };
     let mut all = Vec::new();
@@ -117,7 +116,7 @@ impl Chain<'_> {
         if flow <= Flow::ZERO || tubes < 1.0 {
             return None;
         }
-        let length = run.legs.or_else(|| Length::of(self.givens.measure(G::RunLength)))?;
+        let length = run.length(self.givens);
         let damping = self.givens.value(G::BoxDamping) + self.givens.value(G::TubeDamping) * length.as_m();
         let weaker = ways::split(into.total, flow) + damping;
         let tube = into.main.map(|level, _| level - weaker);

@@ -172,7 +172,7 @@ impl<'a> Making<'a> {
 
     /// A given length.
     pub(super) fn length(&self, id: GivenId) -> Length {
-        Length::of(self.parts.givens.measure(id)).unwrap_or(Length::ZERO)
+        self.parts.givens.length(id)
     }
 
     /// Outside diameter of the tube, and its term.
