@@ -97,6 +97,11 @@ impl Run {
     pub fn length(&self, givens: &Givens) -> Length {
         self.legs.unwrap_or_else(|| givens.length(GivenId::RunLength))
     }
+
+    /// Length to cut for each tube, from its typed or usual length.
+    pub fn to_cut(&self, givens: &Givens) -> Length {
+        counting::to_cut(self.length(givens), givens)
+    }
 }
 
 impl Runs {

@@ -100,8 +100,7 @@ impl TakeOff {
 
 /// The tubes of a run, each with its ends and waste.
 fn pieces(run: &Run, givens: &Givens) -> Vec<Piece> {
-    let usual = || (givens.length(G::RunLength) + givens.length(G::CutEnd) * ENDS) * (1.0 + givens.value(G::CutWaste));
-    let length = run.cut.map_or_else(usual, |cut| cut.value);
+    let length = run.to_cut(givens);
     let piece = |twin| Piece { room: run.room, air: run.air, mark: run.mark, twin, length };
     (0..run.tubes.value).map(piece).collect()
 }

@@ -128,11 +128,8 @@ impl Counting<'_> {
         Traced { value: speed, line }
     }
 
-    /// Cut = (legs + an allowance for each end) × (1 + waste).
     fn cut(&mut self, room: RoomId, legs: Length) -> Traced<Length> {
-        let ends = 2.0;
-        let end = self.givens.length(GivenId::CutEnd);
-        let cut = (legs + end * ends) * (1.0 + self.givens.value(GivenId::CutWaste));
+        let cut = to_cut(legs, self.givens);
         let terms = [
             Term::new("L", legs.as_m(), Unit::Metre, Origin::Counted),
             self.givens.term("end", GivenId::CutEnd),
@@ -155,6 +152,12 @@ impl Counting<'_> {
         let line = self.working.record(Formula::Ports, (f64::from(ports), Unit::Count), &PRACTICE, &terms);
         Traced { value: ports, line }
     }
+}
+
+/// (legs + an allowance for each end) × (1 + waste).
+pub(super) fn to_cut(legs: Length, givens: &Givens) -> Length {
+    let ends = 2.0;
+    (legs + givens.length(GivenId::CutEnd) * ends) * (1.0 + givens.value(GivenId::CutWaste))
 }
 
 fn load(flow: Flow, limit: Flow) -> f64 {
