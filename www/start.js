@@ -57,8 +57,8 @@ function remark(words, label, pressed) {
 
 // The way out of a version that does not work: what keeps the page goes, what a person typed stays.
 async function reset() {
-  for (const kept of await navigator.serviceWorker.getRegistrations()) await kept.unregister();
-  for (const name of await caches.keys()) if (name.startsWith("airtally-")) await caches.delete(name);
+  for (const kept of (await navigator.serviceWorker?.getRegistrations()) ?? []) await kept.unregister();
+  for (const name of (await window.caches?.keys()) ?? []) if (name.startsWith("airtally-")) await caches.delete(name);
   location.replace(location.pathname + location.hash);
 }
 

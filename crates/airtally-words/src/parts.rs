@@ -1,6 +1,6 @@
 //! Parts with their sizes, and money.
 
-use crate::format;
+use crate::format::{self, Shown};
 use airtally::house::Display;
 use airtally::money::Money;
 use airtally::parts::Size;
@@ -18,6 +18,14 @@ pub fn size(size: Size, display: Display) -> String {
             let flow = format::flow(flow, display).to_string();
             [&flow, " at ", &format::text(pressure.as_pa(), Unit::Pascal)].concat()
         }
+    }
+}
+
+/// How much of a line, to the hundredth that its amount counts.
+pub fn quantity(quantity: f64, unit: Unit, display: Display) -> Shown {
+    match unit {
+        Unit::Hour => Shown { number: format::number(quantity, 2), unit: unit.symbol() },
+        unit => format::in_display(quantity, unit, display),
     }
 }
 

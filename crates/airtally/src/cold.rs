@@ -63,7 +63,7 @@ impl ColdDuct {
     /// Temperature of the jacket under so much insulation, for a known outer coefficient.
     ///
     /// * Equation: `q' = (T_a − T_i)/(1/(h_i·π·d) + ln(D/d)/(2π·λ) + 1/(h_e·π·D))`, `T_s = T_a − q'/(h_e·π·D)`
-    /// * Source: ISO 12241, 2022
+    /// * Source: ISO 12241, 2022 (from memory)
     pub fn surface(&self, thickness: Length, outer: f64) -> Temperature {
         let wide = self.bore + thickness * 2.0;
         let room = self.room.as_celsius();

@@ -28,8 +28,6 @@ pub const SAVE_PRICES: &str = "Save the list";
 pub const OPEN_PRICES: &str = "Open a list";
 /// Name of the file.
 pub const PRICES_FILE: &str = "prices.csv";
-/// A list was taken in.
-pub const PRICES_TAKEN: &str = "The prices of the list are in.";
 /// It was too long.
 pub const PRICES_LONG: &str = "This file is too long for a price list. Nothing was changed.";
 /// Its first line does not say what is what.
@@ -43,6 +41,16 @@ pub const COILS: &str = "Cut from coils";
 pub const COILS_NOTE: &str = "Every tube in one piece, the longest first.";
 /// To the next screen.
 pub const NEXT_PARTS: &str = "Next: the parts";
+
+/// A list was taken in, but for lines that name no part of ours.
+pub fn prices_taken(unknown: usize) -> String {
+    let strange = match unknown {
+        0 => String::new(),
+        1 => " 1 line names no part of ours and was left out.".to_owned(),
+        count => [" ", &count.to_string(), " lines name no part of ours and were left out."].concat(),
+    };
+    ["The prices of the list are in.", &strange].concat()
+}
 
 /// Lines without a price.
 pub fn unpriced(count: usize) -> String {

@@ -81,7 +81,7 @@ fn least_insulation(making: &mut Making, jacket: Jacket) -> Number {
     making.line((N::Thickness, Formula::LeastInsulation), (least.as_mm(), Unit::Millimetre), &SWEATING, &terms)
 }
 
-static SWEATING: Source = Source::published("ISO 12241", "2022", "surface coefficient after Churchill and Chu 1975");
+static SWEATING: Source = Source::memory("ISO 12241", "2022", "surface coefficient after Churchill and Chu 1975");
 
 /// Trap and drain pipe.
 pub(super) fn drain(making: &mut Making) {

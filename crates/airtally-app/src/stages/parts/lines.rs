@@ -10,7 +10,7 @@ use airtally::house::Field;
 use airtally::money::Money;
 use airtally::parts::{Group, Line, Quotation, Quoted, TakeOff};
 use airtally_words::book::Book;
-use airtally_words::format::{self, DASH};
+use airtally_words::format::DASH;
 use airtally_words::{label, parts as words};
 use yew::prelude::*;
 
@@ -39,7 +39,7 @@ fn row(view: &View, book: &'static Book, line: &Line, quoted: &Quoted) -> Html {
         true => of.name.to_owned(),
         false => [of.name, ", ", &size].concat(),
     };
-    let shown = format::in_display(line.quantity.value, line.part.unit(), display);
+    let shown = words::quantity(line.quantity.value, line.part.unit(), display);
     let quantity = view.figure(of.name, &shown, Size::Row, line.quantity.line);
     let [price, said] = cell(view, field, [&price_id, " ", &name_id].concat());
     let amount = quoted.amount.map_or(DASH.to_owned(), words::money);

@@ -38,7 +38,7 @@ fn written(house: &House, book: &'static Book) -> String {
 /// All prices of the list, as one change that can be taken back.
 fn take(hands: &Hands, house: &House, text: &str) {
     let words = match read_prices(text) {
-        Ok(Prices { prices, .. }) => {
+        Ok(Prices { prices, unknown }) => {
             let mut next = house.clone();
             for (part, price) in prices {
                 next.prices.retain(|(known, _)| *known != part);
@@ -47,7 +47,7 @@ fn take(hands: &Hands, house: &House, text: &str) {
                 }
             }
             hands.act(Action::Load(next));
-            return hands.make(Move::Say(Said { words: say::PRICES_TAKEN.into(), undo: true }));
+            return hands.make(Move::Say(Said { words: say::prices_taken(unknown).into(), undo: true }));
         }
         Err(Refused::TooLong) => say::PRICES_LONG,
         Err(Refused::NoColumns) => say::PRICES_HEADS,
