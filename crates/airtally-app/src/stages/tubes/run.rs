@@ -117,8 +117,8 @@ fn blown(view: &View, run: &Run, name: &str) -> Html {
         view.figure(&say::throw_of(name), &shown, Size::Mid, throw.line)
     };
     let (low, high) = (figure(blown.throw.low), figure(blown.throw.high));
-    let felt = maybe(blown.felt.map(|felt| soft(say::felt(felt))));
-    el("div", "marks", [soft(say::BLOWS), low, soft(say::TO), high, felt])
+    let felt = maybe(blown.felt.map(|felt| el("p", "", [soft(say::felt(felt))])));
+    nodes([el("div", "marks", [soft(say::BLOWS), low, soft(say::TO), high]), felt])
 }
 
 /// The length, to see and to change: everything above follows.
