@@ -64,6 +64,7 @@ fn set(house: &mut House, field: Field, text: &str, unit: Unit) {
         Field::House(field) => put(&mut house.entries, field, text, unit),
         Field::Given(id) => put(&mut house.settings, id, text, unit),
         Field::Price(part) => put(&mut house.prices, part, text, unit),
+        Field::Curve(curve) => put(&mut house.curves, curve, text, unit),
         Field::Room(id, field) => with_room(house, id, |room| put(&mut room.entries, field, text, unit)),
     }
 }

@@ -1,9 +1,12 @@
 //! What the typed house means: every entry read once, defaults filled in and marked, issues collected.
 
+use crate::curve::{Points, points};
 use crate::entry::Entry;
 use crate::given::{GivenId, Givens};
+use crate::id::Curve;
 use crate::house::{Choices, Field, House, HouseField, NAME_FITS, Role, Room, RoomField, RoomId, RoomKind};
 use crate::issue::{Issue, Place, Trouble};
+use crate::legs::Legs;
 use crate::quantity::{Area, Length, Measure, Unit, Volume};
 
 /// A house as numbers.
@@ -29,6 +32,8 @@ pub struct Facts {
     pub people: Option<f64>,
     /// What was found on site, as far as it was typed.
     pub found: Vec<(HouseField, Measure)>,
+    /// Curves of the person's own, as far as they can be read.
+    pub curves: Vec<(Curve, Points)>,
 }
 
 /// A room as numbers.
@@ -50,10 +55,8 @@ pub struct RoomFacts {
     pub height: Measure,
     /// People who sleep in it.
     pub sleepers: f64,
-    /// Length of a supply tube, legs added up.
-    pub supply_run: Option<Length>,
-    /// Length of an extract tube, legs added up.
-    pub extract_run: Option<Length>,
+    /// The way of a supply tube and of an extract tube, as far as they were typed.
+    pub legs: [Legs; 2],
     /// Supply and extract tubes as they were pulled: length of one, and how many.
     pub built: [(Option<Length>, Option<f64>); 2],
 }
@@ -120,6 +123,11 @@ impl Facts {
         self.found(field).and_then(Length::of)
     }
 
+    /// Points of a curve that was typed.
+    pub fn curve(&self, curve: Curve) -> Option<&Points> {
+        self.curves.iter().find(|(own, _)| *own == curve).map(|(_, points)| points)
+    }
+
     /// Rooms that take supply air.
     pub fn supplied(&self) -> impl Iterator<Item = &RoomFacts> {
         self.rooms.iter().filter(|room| room.role.takes_supply())
@@ -152,10 +160,30 @@ impl Reader<'_> {
             run_time: self.house_number(HouseField::RunTime),
             people: self.house_number(HouseField::People),
             found: HouseField::ON_SITE.iter().filter_map(|field| Some((*field, self.house_value(*field)?))).collect(),
+            curves: self.curves(),
         };
         self.check_name(Field::HouseName, &house.name);
         self.check_house(&facts);
         facts
+    }
+
+    fn curves(&mut self) -> Vec<(Curve, Points)> {
+        let house = self.house;
+        let typed = house.curves.iter().filter(|(_, entry)| !entry.text.trim().is_empty());
+        let read = |(curve, entry): &(Curve, Entry)| {
+            Some((*curve, self.taken(Field::Curve(*curve), points(*curve, entry))?))
+        };
+        typed.filter_map(read).collect()
+    }
+
+    fn legs(&mut self, room: &Room, field: RoomField) -> Legs {
+        let entry = room.entries.iter().find(|(key, _)| *key == field).map(|(_, entry)| entry);
+        let Some(entry) = entry.filter(|entry| !entry.text.trim().is_empty()) else { return Legs::default() };
+        let (at, limit) = (Field::Room(room.id, field), field.limit());
+        let read = Legs::read(entry, limit);
+        let remark = read.as_ref().ok().and_then(|legs| limit.remark(legs.measure(entry)?));
+        self.remark(at, remark);
+        self.taken(at, read).unwrap_or_default()
     }
 
     fn room(&mut self, room: &Room, ceiling: Measure, givens: &Givens) -> RoomFacts {
@@ -178,8 +206,7 @@ impl Reader<'_> {
             area: self.area(room),
             height: self.room_value(room, RoomField::Height).unwrap_or(ceiling),
             sleepers: sleepers.unwrap_or(default_sleepers),
-            supply_run: self.room_value(room, RoomField::SupplyRun).and_then(Length::of),
-            extract_run: self.room_value(room, RoomField::ExtractRun).and_then(Length::of),
+            legs: [RoomField::SupplyRun, RoomField::ExtractRun].map(|field| self.legs(room, field)),
             built: [
                 (RoomField::SupplyBuilt, RoomField::SupplyTubes),
                 (RoomField::ExtractBuilt, RoomField::ExtractTubes),
@@ -250,18 +277,18 @@ impl Reader<'_> {
     fn value(&mut self, field: Field, entry: Option<&Entry>) -> Option<Measure> {
         let entry = entry.filter(|entry| !entry.text.trim().is_empty())?;
         let limit = field.limit()?;
-        match entry.read(limit) {
-            Ok(measure) => {
-                if let Some(remark) = limit.remark(measure) {
-                    self.issues.push(Issue::new(Place::Field(field), remark));
-                }
-                Some(measure)
-            }
-            Err(trouble) => {
-                self.issues.push(Issue::new(Place::Field(field), trouble));
-                None
-            }
-        }
+        let measure = self.taken(field, entry.read(limit))?;
+        self.remark(field, limit.remark(measure));
+        Some(measure)
+    }
+
+    /// What was read, or an issue at its field.
+    fn taken<T>(&mut self, field: Field, read: Result<T, Trouble>) -> Option<T> {
+        read.map_err(|trouble| self.issues.push(Issue::new(Place::Field(field), trouble))).ok()
+    }
+
+    fn remark(&mut self, field: Field, remark: Option<Trouble>) {
+        self.issues.extend(remark.map(|trouble| Issue::new(Place::Field(field), trouble)));
     }
 }
 

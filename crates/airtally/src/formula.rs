@@ -179,6 +179,12 @@ pub enum Formula {
     ThrottleHole,
     /// p = p_index + p_main + p_outside + p_grille.
     ExternalPressure,
+    /// p = p_run + p_main.
+    WayPressure,
+    /// p = c·qⁿ.
+    MeasuredPressure,
+    /// SFP = (p_supply + p_extract + 2·p_inside)/η.
+    SpecificPower,
     /// The flow of a run as it was pulled, all runs together.
     BuiltFlow,
     /// L = Σ n·L_cut.

@@ -182,6 +182,25 @@ pub enum Trouble {
         /// dB(A).
         limit: f64,
     },
+    /// A point of a curve cannot be read.
+    PointUnread {
+        /// Its number, from 1.
+        point: u32,
+    },
+    /// A curve of fewer than two points.
+    FewPoints,
+    /// A fan that gives more pressure for more flow: it could run at more than one flow.
+    FanRises {
+        /// The point that is higher than the one before, from 1.
+        point: u32,
+    },
+    /// The unit cannot give what the tubes take at boost.
+    UnitWeak {
+        /// Pressure it gives at that flow, Pa.
+        gives: f64,
+        /// Pressure that is needed, Pa.
+        needs: f64,
+    },
     /// A tube is longer than a coil: it cannot be cut in one piece.
     LongerThanCoil {
         /// Length to cut.
@@ -236,6 +255,7 @@ impl Trouble {
     pub const fn severity(&self) -> Severity {
         use Trouble as T;
         match self {
+            T::PointUnread { .. } | T::FewPoints | T::FanRises { .. } => Severity::Stops,
             T::Unreadable(_) | T::OutOfRange { .. } | T::NoRooms | T::NoSupplyRoom | T::NoExtractRoom => {
                 Severity::Stops
             }
@@ -251,6 +271,7 @@ impl Trouble {
             | T::CheckFails(_)
             | T::OpenFlue
             | T::DrawsDown { .. }
+            | T::UnitWeak { .. }
             | T::BoostFallsShort { .. } => Severity::OutsideRule,
             T::SeldomRight { .. }
             | T::LongName { .. }

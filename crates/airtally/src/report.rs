@@ -6,7 +6,7 @@ pub use codes::{CodeTotals, Governs, Unknown};
 
 use crate::blown::{self, Blown};
 use crate::co2::{self, Night};
-use crate::delivery::{self, Delivery, Size};
+use crate::delivery::{self, Delivery, Size, Trial, Tried};
 use crate::facts::Facts;
 use crate::formula::Formula;
 use crate::given::Givens;
@@ -128,10 +128,11 @@ impl Report {
 
     /// Pressures, throttles, and what the unit must give.
     pub fn delivery(&self) -> &Delivery {
-        let (shares, runs, givens) = (self.shares(), self.runs(), self.givens());
+        let house = (self.facts(), self.givens());
+        let chain = (self.shares(), self.runs());
         self.delivery.get_or_init(|| {
             let (working, issues) = (&mut self.working.borrow_mut(), &mut self.issues.borrow_mut());
-            Delivery::of(shares, runs, givens, working, issues)
+            Delivery::of(house, chain, working, issues)
         })
     }
 
@@ -175,6 +176,12 @@ impl Report {
     /// The same house with each size of tube. Calculated anew each time: only one page asks.
     pub fn sizes(&self) -> Vec<Size> {
         delivery::sizes(self.facts(), self.shares(), self.givens())
+    }
+
+    /// What comes in every room when something is not as it was planned. Calculated anew each time.
+    pub fn tried(&self, trial: &Trial) -> Vec<Tried> {
+        let chain = (self.shares(), self.runs(), self.delivery());
+        delivery::tried((self.facts(), self.givens()), chain, trial)
     }
 
     /// Gaps under doors.

@@ -1,30 +1,57 @@
 //! How many tubes each room needs, and why; ports on the manifolds.
 
 mod counting;
+mod standing;
 
+use crate::duct::section::Section;
 use crate::facts::Facts;
 use crate::given::{GivenId, Givens};
 use crate::house::{RoomId, TubeSize};
 use crate::issue::{Issue, Place, Trouble};
+use crate::legs::Bends;
 use crate::quantity::{Area, Flow, Length, Velocity};
 use crate::rules::{Air, Level};
 use crate::shares::Shares;
 use crate::working::{Traced, Working};
 use counting::{Counting, Wanted};
+use standing::Standing;
 
 /// The tubes of a house.
 #[derive(Clone, Debug)]
 pub struct Runs {
     /// The tube.
     pub tube: TubeSize,
-    /// Its bore.
+    /// Its clear inside.
+    pub section: Section,
+    /// Bore of a round tube of the same area: a round tube's own.
     pub bore: Length,
     /// One entry per room and direction, supply first, in the order of the rooms.
     pub runs: Vec<Run>,
-    /// Ports of the supply manifold, spares included.
+    /// The manifolds, supply first, from the lowest storey up.
+    pub manifolds: Vec<Manifold>,
+    /// Ports of all supply manifolds, spares included.
     pub supply_ports: Traced<u32>,
-    /// Ports of the extract manifold, spares included.
+    /// Ports of all extract manifolds, spares included.
     pub extract_ports: Traced<u32>,
+}
+
+/// Where the tubes of one air begin, of the whole house or of a storey.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Manifold {
+    /// Which air.
+    pub air: Air,
+    /// The storey it serves; none where it serves them all.
+    pub storey: Option<i8>,
+    /// Tubes on it.
+    pub tubes: u32,
+    /// Its ports, spares included.
+    pub ports: u32,
+    /// Air at normal.
+    pub normal: Flow,
+    /// Air at boost.
+    pub boost: Flow,
+    /// How far it stands above the lowest manifold of its air.
+    pub rise: Length,
 }
 
 /// The tubes between a manifold and one room.
@@ -34,8 +61,12 @@ pub struct Run {
     pub room: RoomId,
     /// Which manifold.
     pub air: Air,
-    /// Its number on that manifold, from 1: the mark on the tubes.
+    /// Its number among the runs of this air, from 1: the mark on the tubes.
     pub mark: u32,
+    /// The manifold it begins at: its place in [`Runs::manifolds`].
+    pub manifold: usize,
+    /// Bends of each tube, typed or usual.
+    pub bends: Bends,
     /// Tubes, side by side.
     pub tubes: Traced<u32>,
     /// What decides their number.
@@ -90,6 +121,8 @@ pub enum Why {
     SpeedAtBoost,
     /// A kitchen gets two at least.
     Kitchen,
+    /// Every room gets so many at least.
+    Least,
 }
 
 impl Run {
@@ -108,20 +141,25 @@ impl Runs {
     /// The tubes for these shares.
     pub fn of(facts: &Facts, shares: &Shares, givens: &Givens, working: &mut Working, issues: &mut Vec<Issue>) -> Self {
         let tube = facts.choices.tube;
-        let bore_id = bore_of(tube);
-        let bore = givens.length(bore_id);
-        let mut counting = Counting { givens, working, bore, bore_id };
+        let section = section_of(tube, givens);
+        let bore = equal_area(section);
+        let mut counting = Counting { givens, working, bore, bore_id: bore_of(tube) };
         let mut runs = Vec::new();
+        let usual = Bends::right(givens.value(GivenId::RunBends) as u32);
+        let mut manifolds = Standing { storeys: facts.choices.manifolds, manifolds: Vec::new() };
         for air in Air::BOTH {
             let normal = shares.at(Level::Normal).side(air);
             let boost = shares.at(Level::Boost).side(air);
             let rooms = facts.rooms.iter().filter(|room| room.role.takes(air));
             for (at, ((room, normal), boost)) in rooms.zip(normal).zip(boost).enumerate() {
-                let legs = if air == Air::Supply { room.supply_run } else { room.extract_run };
+                let side = usize::from(air == Air::Extract);
+                let (legs, built) = (room.legs[side], room.built[side]);
                 let (normal, boost) = (normal.flow, boost.flow);
-                let built = room.built[usize::from(air == Air::Extract)];
-                let wanted = Wanted { room: room.id, kind: room.kind, air, normal, boost, legs, built };
-                runs.push(counting.run(wanted, at as u32 + 1));
+                let bends = legs.bends.unwrap_or(usual);
+                let wanted = Wanted { room: room.id, kind: room.kind, air, normal, boost, legs: legs.length, bends, built };
+                let mut run = counting.run(wanted, at as u32 + 1);
+                run.manifold = manifolds.take(&run, room.storey);
+                runs.push(run);
             }
         }
         for run in &runs {
@@ -129,9 +167,10 @@ impl Runs {
                 issues.push(Issue::new(Place::Room(run.room), Trouble::ManyTubes { count: run.tubes.value }));
             }
         }
-        let supply_ports = counting.ports(&runs, Air::Supply);
-        let extract_ports = counting.ports(&runs, Air::Extract);
-        Self { tube, bore, runs, supply_ports, extract_ports }
+        let manifolds = manifolds.finish(givens);
+        let supply_ports = counting.ports(&manifolds, Air::Supply);
+        let extract_ports = counting.ports(&manifolds, Air::Extract);
+        Self { tube, section, bore, runs, manifolds, supply_ports, extract_ports }
     }
 
     /// Runs of one manifold.
@@ -170,10 +209,30 @@ pub fn round_speed(flow: Flow, bore: Length) -> Velocity {
     if section > Area::ZERO { flow / section } else { Velocity::ZERO }
 }
 
-fn bore_of(tube: TubeSize) -> GivenId {
+fn section_of(tube: TubeSize, givens: &Givens) -> Section {
+    match bore_of(tube) {
+        Some(id) => Section::Round(givens.length(id)),
+        None => {
+            let (wide, high) = (givens.length(GivenId::OvalWide), givens.length(GivenId::OvalHigh));
+            Section::Oval { wide: wide.max(high), high }
+        }
+    }
+}
+
+/// The registered bore of a round tube.
+const fn bore_of(tube: TubeSize) -> Option<GivenId> {
     match tube {
-        TubeSize::Od63 => GivenId::Bore63,
-        TubeSize::Od75 => GivenId::Bore75,
-        TubeSize::Od90 => GivenId::Bore90,
+        TubeSize::Od63 => Some(GivenId::Bore63),
+        TubeSize::Od75 => Some(GivenId::Bore75),
+        TubeSize::Od90 => Some(GivenId::Bore90),
+        TubeSize::Oval => None,
+    }
+}
+
+/// d = √(4·A/π).
+fn equal_area(section: Section) -> Length {
+    match section {
+        Section::Round(bore) => bore,
+        _ => Length::from_m(f64::sqrt(4.0 * section.area().as_m2() / std::f64::consts::PI)),
     }
 }

@@ -3,15 +3,25 @@
 
 mod built;
 mod ducts;
+mod mains;
+mod plan;
+mod power;
 mod side;
 mod sizes;
+mod trial;
+mod unit;
 
 #[cfg(test)]
 mod tests;
 
+pub use power::Power;
 pub(crate) use sizes::sizes;
 pub use sizes::{Against, Size, wisest};
+pub(crate) use trial::tried;
+pub use trial::{Mishap, Trial, Tried};
+pub use unit::Blower;
 
+use crate::facts::Facts;
 use crate::given::Givens;
 use crate::house::RoomId;
 use crate::issue::Issue;
@@ -26,6 +36,8 @@ use crate::working::{Traced, Working};
 pub struct Delivery {
     /// Supply, then extract; a side without runs is left out.
     pub sides: Vec<Side>,
+    /// What it costs to move the air; none unless both sides are there.
+    pub power: Option<Power>,
 }
 
 /// One side of the unit.
@@ -41,6 +53,8 @@ pub struct Side {
     pub ladder: [(Rung, Pressure); 5],
     /// The runs, in the order of [`Runs`].
     pub runs: Vec<Drop>,
+    /// Its fan.
+    pub blower: Blower,
 }
 
 /// What takes pressure, from outdoors to the room or back.
@@ -65,6 +79,8 @@ pub struct Drop {
     pub room: RoomId,
     /// Pressure with the valve open, at normal.
     pub normal: Traced<Pressure>,
+    /// Between what that may really be; none where the tube was measured.
+    pub likely: Option<Likely>,
     /// The same at boost.
     pub boost: Traced<Pressure>,
     /// Whether it takes most of its side at normal: it stays open, the others are throttled.
@@ -77,11 +93,29 @@ pub struct Drop {
     pub built: Option<Traced<Flow>>,
 }
 
+/// Between which pressures a run lies, where no single number is honest.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Likely {
+    /// As smooth as is published, and creeping where it may.
+    pub low: Pressure,
+    /// As rough as is published, and turbulent where it may.
+    pub high: Pressure,
+    /// Whether its air is so slow that tubes jump between creeping and turbulent.
+    pub jumps: bool,
+}
+
 impl Delivery {
     /// The pressures of a house.
-    pub fn of(shares: &Shares, runs: &Runs, givens: &Givens, working: &mut Working, issues: &mut Vec<Issue>) -> Self {
-        let found = Air::BOTH.map(|air| side::Making::new(air, shares, runs, givens, working, issues)?.side());
-        Self { sides: found.into_iter().flatten().collect() }
+    pub fn of(
+        house: (&Facts, &Givens),
+        chain: (&Shares, &Runs),
+        working: &mut Working,
+        issues: &mut Vec<Issue>,
+    ) -> Self {
+        let found = Air::BOTH.map(|air| side::Making::new(air, house, chain, working, issues)?.side());
+        let sides: Vec<Side> = found.into_iter().flatten().collect();
+        let power = power::power(&sides, house.0, house.1, working);
+        Self { sides, power }
     }
 
     /// One side, where it has runs.

@@ -1,18 +1,27 @@
 //! One side of the unit, with the working behind its pressures.
 
-use super::ducts::{Ducts, Path, Taken};
-use super::{Drop, Rung, Side, built};
-use crate::duct::change::{INTO_BOX, INTO_TUBE};
+use super::ducts::{Ducts, Measured, Path, Taken};
+use super::mains::Mains;
+use super::plan::Plan;
+use super::unit::Blower;
+use super::{Drop, Likely, Rung, Side, built};
+use crate::curve::Points;
+use crate::duct::band;
 use crate::duct::restrictor;
+use crate::duct::roughness::Surface;
+use crate::duct::section::Section;
+use crate::duct::terminal::PowerLaw;
+use crate::facts::Facts;
 use crate::formula::Formula;
 use crate::given::{GivenId, Givens};
 use crate::house::{Field, RoomField};
 use crate::issue::{Issue, Place, Trouble};
+use crate::id::Curve;
 use crate::quantity::{Flow, Length, Pressure, Unit, Velocity};
 use crate::rules::{Air, Level};
-use crate::runs::{Run, Runs};
+use crate::runs::{Manifold, Run, Runs};
 use crate::shares::Shares;
-use crate::source::{ARITHMETIC, PRACTICE, Source};
+use crate::source::{ARITHMETIC, PRACTICE, Source, YOURS};
 use crate::working::{Origin, Term, Traced, Working};
 
 pub(super) static DARCY: Source =
@@ -22,75 +31,143 @@ static PLATE: Source = Source::memory("Idelchik", "3rd edition", "diagram 4-11, 
 pub(super) struct Making<'a> {
     air: Air,
     runs: Vec<&'a Run>,
+    manifolds: &'a [Manifold],
+    section: Section,
     ducts: Ducts,
+    mains: Mains,
+    fan: Option<&'a Points>,
     totals: [Flow; 2],
     givens: &'a Givens,
     working: &'a mut Working,
     issues: &'a mut Vec<Issue>,
 }
 
-/// A run with its valve open.
+/// A run with its valve open: its own pressure, and with the main of its own that leads to its manifold.
 struct Open<'a> {
     run: &'a Run,
     normal: Traced<Pressure>,
     boost: Traced<Pressure>,
+    way: Traced<Pressure>,
+    way_boost: Traced<Pressure>,
 }
 
 impl<'a> Making<'a> {
     /// `None` where nothing flows.
     pub fn new(
         air: Air,
-        shares: &Shares,
-        runs: &'a Runs,
-        givens: &'a Givens,
+        (facts, givens): (&'a Facts, &'a Givens),
+        (shares, runs): (&Shares, &'a Runs),
         working: &'a mut Working,
         issues: &'a mut Vec<Issue>,
     ) -> Option<Self> {
-        let ducts = Ducts::of(givens, runs.bore, runs.tube.outside_mm())?;
+        let ducts = ducts(facts, givens, runs)?;
         let totals = [Level::Normal, Level::Boost].map(|level| shares.at(level).total);
-        let flowing = runs.side(air).filter(|run| run.normal > Flow::ZERO && run.tubes.value > 0);
-        let runs: Vec<&Run> = flowing.collect();
-        (!runs.is_empty()).then_some(Self { air, runs, ducts, totals, givens, working, issues })
+        let own: Vec<&Run> = flowing(runs, air).collect();
+        let mains = Mains::of(givens, &ducts, by_storey(runs));
+        (!own.is_empty()).then_some(Self {
+            air,
+            runs: own,
+            manifolds: &runs.manifolds,
+            section: runs.section,
+            ducts,
+            mains,
+            fan: facts.curve(Curve::Fan),
+            totals,
+            givens,
+            working,
+            issues,
+        })
     }
 
     pub fn side(mut self) -> Option<Side> {
-        let open: Vec<Open> = self.runs.clone().into_iter().map(|run| self.open(run)).collect();
-        let (first, rest) = open.split_first()?;
-        let more = |most: Traced<Pressure>, own: Traced<Pressure>| if own.value > most.value { own } else { most };
-        let index = rest.iter().fold(first.normal, |most, open| more(most, open.normal));
-        let index_boost = rest.iter().fold(first.boost, |most, open| more(most, open.boost));
-        let planned: Vec<_> = open.iter().map(|open| (open.run, index.value - open.normal.value)).collect();
-        let built = built::flows(&self.ducts, &planned);
+        let mains = self.branches();
+        let open: Vec<Open> = self.runs.clone().into_iter().map(|run| self.open(run, &mains)).collect();
+        let index = most(open.iter().map(|open| open.way))?;
+        let index_boost = most(open.iter().map(|open| open.way_boost))?;
+        let plan = self.plan(open.iter().map(|open| (open.run, index.value - open.way.value)).collect());
+        let built = built::flows(&plan);
         let runs: Vec<Drop> = open.iter().zip(built).map(|(open, built)| self.drop(open, index, built)).collect();
         self.warn(&runs);
         let [normal, boost] = self.totals;
-        let (normal, ladder) = self.external(index, normal);
-        let (boost, _) = self.external(index_boost, boost);
-        Some(Side { air: self.air, normal, boost, ladder, runs })
+        let (given, ladder) = self.external(index, normal);
+        let own = open.iter().find(|open| open.way.line == index.line).map_or(index, |open| open.normal);
+        let ladder = with_branch(ladder, own.value);
+        let (given_boost, _) = self.external(index_boost, boost);
+        let duties = [(normal, given.value), (boost, given_boost.value)];
+        let blower = Blower::of(self.fan, duties[0], duties[1], self.givens, self.ducts.indoor);
+        self.warn_of(&blower, duties[1]);
+        Some(Side { air: self.air, normal: given, boost: given_boost, ladder, runs, blower })
     }
 
-    fn open(&mut self, run: &'a Run) -> Open<'a> {
-        Open { run, normal: self.pressure(run, run.normal), boost: self.pressure(run, run.boost) }
+    fn plan(&self, runs: Vec<(&'a Run, Pressure)>) -> Plan<'a> {
+        let [normal, boost] = self.totals;
+        Plan { ducts: self.ducts, mains: self.mains, manifolds: self.manifolds, runs, normal, boost }
+    }
+
+    /// What the main of its own takes to each manifold, at normal and at boost; nothing where there is none.
+    fn branches(&mut self) -> Vec<Option<[Traced<Pressure>; 2]>> {
+        let (manifolds, mains, air) = (self.manifolds, self.mains, self.air);
+        let own = |manifold: &Manifold| Some(manifold).filter(|own| own.air == air).and_then(|own| mains.branch(own));
+        let taken = manifolds.iter().map(|manifold| {
+            let path = own(manifold)?;
+            Some([manifold.normal, manifold.boost].map(|flow| self.duct(&path, flow, Origin::Given(GivenId::MainLength))))
+        });
+        taken.collect()
+    }
+
+    fn open(&mut self, run: &'a Run, mains: &[Option<[Traced<Pressure>; 2]>]) -> Open<'a> {
+        let (normal, boost) = (self.pressure(run, run.normal), self.pressure(run, run.boost));
+        let main = mains.get(run.manifold).copied().flatten();
+        let way = main.map_or(normal, |[main, _]| self.with_main(run, normal, main));
+        let way_boost = main.map_or(boost, |[_, main]| self.with_main(run, boost, main));
+        Open { run, normal, boost, way, way_boost }
+    }
+
+    fn with_main(&mut self, run: &Run, own: Traced<Pressure>, main: Traced<Pressure>) -> Traced<Pressure> {
+        let value = own.value + main.value;
+        let terms = [pascal("p_run", own), pascal("p_main", main)];
+        let line = (value.as_pa(), Unit::Pascal);
+        let line = self.working.record_for(Some(run.room), Formula::WayPressure, line, &ARITHMETIC, &terms);
+        Traced { value, line }
     }
 
     fn drop(&mut self, open: &Open, index: Traced<Pressure>, built: Option<Flow>) -> Drop {
-        let Open { run, normal, boost } = *open;
-        let is_index = normal.line == index.line;
-        let added = index.value - normal.value;
-        let terms = [pascal("p_index", index), pascal("p", normal)];
+        let Open { run, normal, boost, way, .. } = *open;
+        let is_index = way.line == index.line;
+        let added = index.value - way.value;
+        let terms = [pascal("p_index", index), pascal("p", way)];
         let line = (added.as_pa(), Unit::Pascal);
         let line = self.working.record_for(Some(run.room), Formula::Throttle, line, &ARITHMETIC, &terms);
         let throttle = Traced { value: added, line };
         let hole = if is_index { None } else { self.hole(run, throttle) };
         let built = built.map(|flow| self.built(run, flow));
-        Drop { room: run.room, normal, boost, index: is_index, throttle, hole, built }
+        let likely = self.likely(run, normal.value);
+        Drop { room: run.room, normal, likely, boost, index: is_index, throttle, hole, built }
+    }
+
+    /// Between what a run may take at normal: the wall of a tube is nowhere published, and slow air may creep or not.
+    fn likely(&self, run: &Run, usual: Pressure) -> Option<Likely> {
+        if self.ducts.tube.is_some() {
+            return None;
+        }
+        let each = run.normal / f64::from(run.tubes.value);
+        let path = self.ducts.tube_of(run, run.legs.unwrap_or(self.ducts.length));
+        let taken = path.at(each);
+        let bore = path.section.hydraulic_bore();
+        let band = band::per_metre_at(taken.speed, bore, Surface::TwoWalls.roughness(), path.air)?;
+        let metres = path.length.as_m();
+        let head = path.air.density() * taken.speed.as_ms() * taken.speed.as_ms() / 2.0;
+        let wall = Pressure::from_pa(taken.factor * metres / bore.as_m() * head);
+        let rest = usual - wall;
+        let (low, high) = (rest + band.low * metres, rest + band.high * metres);
+        Some(Likely { low: low.min(usual), high: high.max(usual), jumps: band.jumps })
     }
 
     /// What a run takes with its valve open.
     fn pressure(&mut self, run: &Run, flow: Flow) -> Traced<Pressure> {
         let each = flow / f64::from(run.tubes.value);
-        let path = self.ducts.tube(run.legs.unwrap_or(self.ducts.length));
-        let valve = self.valve(run, each);
+        let path = self.ducts.tube_of(run, run.legs.unwrap_or(self.ducts.length));
+        let valve = self.valve(run, flow);
         let taken = path.at(each);
         let value = taken.pressure + valve.value;
         let length = match run.legs {
@@ -105,18 +182,30 @@ impl<'a> Making<'a> {
     }
 
     fn valve(&mut self, run: &Run, flow: Flow) -> Traced<Pressure> {
-        let value = self.ducts.valve_at(flow);
-        let rated = self.givens.term("p_30", GivenId::ValvePressure);
-        let terms = [rated, Term::new("q", flow.as_m3h(), Unit::CubicMetrePerHour, Origin::Counted)];
+        let value = self.ducts.valve_at(flow, run.tubes.value);
         let line = (value.as_pa(), Unit::Pascal);
-        let line = self.working.record_for(Some(run.room), Formula::ValvePressure, line, &PRACTICE, &terms);
+        let air = |flow: Flow| Term::new("q", flow.as_m3h(), Unit::CubicMetrePerHour, Origin::Counted);
+        let line = match self.ducts.measured_valve() {
+            Some(PowerLaw { scale, exponent }) => {
+                let typed = |symbol, value| Term::new(symbol, value, Unit::Ratio, Origin::Typed(Field::Curve(Curve::Valve)));
+                let terms = [typed("c", scale), air(flow), typed("n", exponent)];
+                self.working.record_for(Some(run.room), Formula::MeasuredPressure, line, &YOURS, &terms)
+            }
+            None => {
+                let each = flow / f64::from(run.tubes.value);
+                let terms = [self.givens.term("p_30", GivenId::ValvePressure), air(each)];
+                self.working.record_for(Some(run.room), Formula::ValvePressure, line, &PRACTICE, &terms)
+            }
+        };
         Traced { value, line }
     }
 
     /// The hole of a plate in each tube.
     fn hole(&mut self, run: &Run, throttle: Traced<Pressure>) -> Option<Traced<Length>> {
         let each = run.normal / f64::from(run.tubes.value);
-        let (bore, air) = (self.ducts.bore, self.ducts.indoor);
+        // A plate fits a round tube.
+        let Section::Round(bore) = self.section else { return None };
+        let air = self.ducts.indoor;
         let value = restrictor::hole_for(throttle.value, each, bore, air)?;
         let speed = self.ducts.tube(self.ducts.length).speed(each);
         let terms = [
@@ -131,7 +220,7 @@ impl<'a> Making<'a> {
     }
 
     fn built(&mut self, run: &Run, flow: Flow) -> Traced<Flow> {
-        let (length, tubes) = built::pulled(&self.ducts, run);
+        let (length, tubes) = built::pulled(self.ducts.length, run);
         let terms = [
             Term::new("q_plan", run.normal.as_m3h(), Unit::CubicMetrePerHour, Origin::Counted),
             Term::new("L", length.as_m(), Unit::Metre, Origin::Counted),
@@ -144,13 +233,8 @@ impl<'a> Making<'a> {
 
     /// What the unit must give: the index run, the main with its silencer, the outside duct and its grille.
     fn external(&mut self, index: Traced<Pressure>, total: Flow) -> (Traced<Pressure>, [(Rung, Pressure); 5]) {
-        let givens = self.givens;
-        let (main, outside) = (givens.length(GivenId::MainLength), givens.length(GivenId::OutdoorDuct));
-        let silencer = givens.length(GivenId::SilencerLength);
-        let (indoor, outdoor) = (self.ducts.indoor, self.ducts.outdoor);
-        let main = self.ducts.main(main + silencer * SILENCER, INTO_TUBE + INTO_BOX, indoor);
-        let outside = self.ducts.main(outside, INTO_TUBE, outdoor);
-        let main = self.duct(&main, total, Origin::Given(GivenId::MainLength));
+        let Mains { trunk, outside, .. } = self.mains;
+        let main = self.duct(&trunk, total, Origin::Given(GivenId::MainLength));
         let outside = self.duct(&outside, total, Origin::Given(GivenId::OutdoorDuct));
         let grille = self.grille(total);
         let value = index.value + main.value + outside.value + grille.value;
@@ -170,14 +254,12 @@ impl<'a> Making<'a> {
         Traced { value, line }
     }
 
-    /// The grille is chosen so that its face is as fast as it may be at boost.
     fn grille(&mut self, flow: Flow) -> Traced<Pressure> {
-        let fastest = Velocity::of(self.givens.measure(GivenId::FaceSpeed)).unwrap_or(Velocity::ZERO);
-        let speed = fastest * (flow.as_m3h() / self.totals[1].as_m3h());
-        let air = self.ducts.outdoor;
+        let speed = self.mains.face_speed(flow, self.totals[1]);
+        let value = self.mains.grille_at(speed);
+        let density = self.ducts.outdoor.density();
         let loss = self.givens.term("K", GivenId::GrilleLoss);
-        let value = Pressure::from_pa(loss.value * air.density() * speed.as_ms() * speed.as_ms() / 2.0);
-        let terms = [loss, metres_a_second(speed), Term::new("ρ", air.density(), Unit::Ratio, Origin::Counted)];
+        let terms = [loss, metres_a_second(speed), Term::new("ρ", density, Unit::Ratio, Origin::Counted)];
         let line = self.working.record(Formula::GrillePressure, (value.as_pa(), Unit::Pascal), &PRACTICE, &terms);
         Traced { value, line }
     }
@@ -189,7 +271,60 @@ impl<'a> Making<'a> {
             self.issues.push(Issue::new(Place::Room(drop.room), trouble));
         }
     }
+
+    fn warn_of(&mut self, blower: &Blower, (flow, needs): (Flow, Pressure)) {
+        let known = self.issues.iter().any(|issue| matches!(issue.trouble, Trouble::UnitWeak { .. }));
+        if blower.typed && blower.boost.is_none() && !known {
+            let trouble = Trouble::UnitWeak { gives: blower.most(flow).as_pa(), needs: needs.as_pa() };
+            self.issues.push(Issue::new(Place::Field(Field::Curve(Curve::Fan)), trouble));
+        }
+    }
 }
+
+/// The ducts of a house with what was measured of them.
+fn ducts(facts: &Facts, givens: &Givens, runs: &Runs) -> Option<Ducts> {
+    let law = |curve| facts.curve(curve).and_then(|points| PowerLaw::through(points));
+    let measured = Measured { tube: law(Curve::Tube), valve: law(Curve::Valve) };
+    Ducts::of(givens, runs.section, runs.tube.outside_mm(), measured)
+}
+
+/// A side of a house as a network, its runs with what their throttles take.
+pub(super) fn plan_of<'a>(
+    (facts, givens): (&Facts, &Givens),
+    (shares, runs): (&Shares, &'a Runs),
+    set: Vec<(&'a Run, Pressure)>,
+) -> Option<Plan<'a>> {
+    let ducts = ducts(facts, givens, runs)?;
+    let mains = Mains::of(givens, &ducts, by_storey(runs));
+    let [normal, boost] = [Level::Normal, Level::Boost].map(|level| shares.at(level).total);
+    Some(Plan { ducts, mains, manifolds: &runs.manifolds, runs: set, normal, boost })
+}
+
+/// Whether each storey has its own manifolds.
+fn by_storey(runs: &Runs) -> bool {
+    runs.manifolds.iter().any(|own| own.storey.is_some())
+}
+
+/// The runs of a side in which something flows.
+pub(super) fn flowing(runs: &Runs, air: Air) -> impl Iterator<Item = &Run> {
+    runs.side(air).filter(|run| run.normal > Flow::ZERO && run.tubes.value > 0)
+}
+
+/// The first of those that take most.
+fn most(taken: impl Iterator<Item = Traced<Pressure>>) -> Option<Traced<Pressure>> {
+    taken.reduce(|most, own| if own.value > most.value { own } else { most })
+}
+
+/// The ladder with the main of the index run's own manifold counted to the mains.
+fn with_branch(mut ladder: [(Rung, Pressure); 5], own: Pressure) -> [(Rung, Pressure); 5] {
+    let branch = ladder[INDEX].1 - own;
+    ladder[INDEX].1 = own;
+    ladder[INDEX - 1].1 += branch;
+    ladder
+}
+
+/// Where the index run stands on the ladder, behind the mains.
+const INDEX: usize = 3;
 
 fn legs_field(air: Air) -> RoomField {
     match air {
@@ -203,7 +338,7 @@ fn duct_terms(path: &Path, taken: &Taken, length: Origin, bore: Origin) -> [Term
     [
         Term::new("f", taken.factor, Unit::Ratio, Origin::Counted),
         Term::new("L", path.length.as_m(), Unit::Metre, length),
-        Term::new("d", path.bore.as_mm(), Unit::Millimetre, bore),
+        Term::new("d", path.section.hydraulic_bore().as_mm(), Unit::Millimetre, bore),
         Term::new("K", taken.losses, Unit::Ratio, Origin::Counted),
         metres_a_second(taken.speed),
         Term::new("ρ", path.air.density(), Unit::Ratio, Origin::Counted),
@@ -217,6 +352,3 @@ fn metres_a_second(speed: Velocity) -> Term {
 fn pascal(symbol: &'static str, pressure: Traced<Pressure>) -> Term {
     Term::new(symbol, pressure.value.as_pa(), Unit::Pascal, Origin::Line(pressure.line))
 }
-
-/// A straight round silencer takes about twice what a duct of its length takes: it adds as much again. Common practice.
-const SILENCER: f64 = 2.0;

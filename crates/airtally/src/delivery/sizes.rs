@@ -44,7 +44,7 @@ pub(crate) fn sizes(facts: &Facts, shares: &Shares, givens: &Givens) -> Vec<Size
         facts.choices.tube = tube;
         let (mut working, mut issues) = (Working::default(), Vec::new());
         let runs = Runs::of(&facts, shares, givens, &mut working, &mut issues);
-        let delivery = Delivery::of(shares, &runs, givens, &mut working, &mut issues);
+        let delivery = Delivery::of((&facts, givens), (shares, &runs), &mut working, &mut issues);
         size(&runs, &delivery, givens)
     };
     TubeSize::ALL.into_iter().map(of).collect()

@@ -1,8 +1,12 @@
-use super::ducts::Ducts;
-use super::{Against, wisest};
+use super::ducts::{Ducts, Measured};
+use crate::duct::section::Section;
+use crate::legs::Bends;
+use super::{Against, Mishap, Trial, wisest};
 use crate::edit::Edit;
 use crate::given::Givens;
-use crate::house::{Field, House, RoomField, RoomKind, TubeSize};
+use crate::house::{Choices, Fans, Field, House, Manifolds, RoomField, RoomKind, TubeSize};
+use crate::id::{Curve, GivenId};
+use crate::issue::Trouble;
 use crate::quantity::{Flow, Length, Unit};
 use crate::report::Report;
 use crate::rules::Air;
@@ -28,13 +32,18 @@ fn house() -> House {
     house
 }
 
+fn ducts() -> Ducts {
+    let round = Section::Round(Length::from_mm(63.0));
+    Ducts::of(&Givens::registered(), round, 75.0, Measured::default()).unwrap()
+}
+
 /// Site handbook, section 2: a run of 63 mm without its terminal, within what its round numbers and the ends allow.
 #[test]
 fn a_run_takes_what_the_handbook_says() {
-    let ducts = Ducts::of(&Givens::registered(), Length::from_mm(63.0), 75.0).unwrap();
+    let ducts = ducts();
     let pressure = |flow: f64, metres: f64, bends: u32| {
         let mut path = ducts.tube(Length::from_m(metres));
-        path.bends = bends;
+        path.bends = Bends::right(bends);
         path.law().pressure(Flow::from_m3h(flow)).as_pa()
     };
     for (flow, metres, bends, pascal) in [(30.0, 15.0, 3, 44.0), (30.0, 20.0, 4, 57.0), (35.0, 20.0, 4, 76.0)] {
@@ -86,7 +95,7 @@ fn what_was_pulled_as_planned_gets_what_was_planned() {
 /// The working shows one sum, the network solves another: they are the same law.
 #[test]
 fn the_sum_that_is_shown_is_the_law_that_is_solved() {
-    let ducts = Ducts::of(&Givens::registered(), Length::from_mm(63.0), 75.0).unwrap();
+    let ducts = ducts();
     for litres in [0.5, 2.0, 5.0, 9.0, 20.0] {
         let (path, flow) = (ducts.tube(Length::from_m(12.0)), Flow::from_ls(litres));
         let (shown, solved) = (path.at(flow).pressure.as_pa(), path.law().pressure(flow).as_pa());
@@ -110,4 +119,131 @@ fn a_wider_tube_needs_fewer_and_takes_less_or_the_same() {
     });
     let long = Report::of(long).sizes();
     assert_eq!(long[0].against, Against::Pressure);
+}
+
+/// Without anything wrong every room gets what was planned, whatever the unit holds, with one manifold or one a storey.
+#[test]
+fn a_throttled_design_gives_the_shares_back() {
+    let mut house = house();
+    house.rooms[0].storey = 1;
+    house.rooms[4].storey = 2;
+    for fans in Fans::ALL {
+        for manifolds in Manifolds::ALL {
+            let choices = Choices { fans, manifolds, ..house.choices };
+            let report = Report::of(Edit::Choose(choices).apply(&house));
+            let tried = report.tried(&Trial::default());
+            assert_eq!(tried.len(), 2);
+            for side in tried {
+                assert!(!side.weak && side.leaks == Flow::ZERO);
+                for (room, planned, got) in side.runs {
+                    assert!((got / planned - 1.0).abs() < 1e-4, "{fans:?} {manifolds:?} {room:?}: {got:?} of {planned:?}");
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn what_goes_wrong_goes_where_it_must() {
+    let tried = |house: &House, trial: Trial| Report::of(house.clone()).tried(&trial);
+    let speed = |house: &House| Edit::Choose(Choices { fans: Fans::Speed, ..house.choices }).apply(house);
+    let (flow, house) = (house(), speed(&house()));
+    let (room, other) = (house.rooms[0].id, house.rooms[1].id);
+    let got = |house: &House, trial: Trial, room| {
+        let side = tried(house, trial).swap_remove(0);
+        side.runs.iter().find(|(own, ..)| *own == room).map(|(_, planned, got)| *got / *planned).unwrap()
+    };
+    // A dirty filter takes air from every room where the speed is held, from none where the flow is held.
+    let dirty = Trial { dirty: [true, false], ..Trial::default() };
+    assert!(got(&house, dirty, room) < 0.97);
+    assert!((got(&flow, dirty, room) - 1.0).abs() < 1e-4);
+    assert!((tried(&house, dirty)[1].rooms() / tried(&house, Trial::default())[1].rooms() - 1.0).abs() < 1e-6);
+    // Leaks: the rooms get what the leaks leave.
+    let leaking = Trial { leaks: true, ..Trial::default() };
+    let side = tried(&flow, leaking).swap_remove(0);
+    assert!(side.leaks > Flow::ZERO && (side.rooms() + side.leaks - side.unit).abs().as_m3h() < 1e-6);
+    // A mishap takes air from its room and gives some to the others.
+    for mishap in Mishap::ALL {
+        let trial = Trial { mishap: Some((room, mishap)), ..Trial::default() };
+        assert!(got(&flow, trial, room) < 0.97, "{mishap:?}");
+        assert!(got(&flow, trial, other) > 1.001, "{mishap:?}");
+    }
+    let crushed = Trial { mishap: Some((room, Mishap::Crushed)), ..Trial::default() };
+    assert_eq!(got(&flow, crushed, room), 0.0);
+}
+
+#[test]
+fn a_unit_that_is_too_weak_is_told_and_runs_at_full_speed() {
+    let with = |points: &str| {
+        let curve = Field::Curve(Curve::Fan);
+        Report::of(Edit::Set(curve, points.into(), Unit::CubicMetrePerHour).apply(&house()))
+    };
+    let weak = with("0: 60; 100: 20; 200: 0");
+    assert!(weak.issues().iter().any(|issue| matches!(issue.trouble, Trouble::UnitWeak { .. })));
+    let side = weak.tried(&Trial::default()).swap_remove(0);
+    assert!(side.weak && side.rooms() < side.runs.iter().fold(Flow::ZERO, |sum, (_, planned, _)| sum + *planned));
+    let strong = with("0: 900; 300: 700; 600: 300");
+    assert!(!strong.issues().iter().any(|issue| matches!(issue.trouble, Trouble::UnitWeak { .. })));
+    assert!(strong.delivery().sides[0].blower.boost.is_some_and(|speed| speed < 1.0));
+}
+
+/// What a person has measured counts in place of what is registered.
+#[test]
+fn measured_curves_count_in_place_of_registered_values() {
+    let with = |curve, points: &str| {
+        let field = Field::Curve(curve);
+        Report::of(Edit::Set(field, points.into(), Unit::CubicMetrePerHour).apply(&house()))
+    };
+    let most = |report: &Report| report.delivery().sides[0].runs.iter().map(|drop| drop.normal.value.as_pa()).fold(0.0, f64::max);
+    let plain = Report::of(house());
+    let rough = with(Curve::Tube, "20: 3; 40: 11");
+    assert!(most(&rough) > most(&plain) * 1.2);
+    assert!(rough.delivery().sides[0].runs.iter().all(|drop| drop.likely.is_none()));
+    assert!(plain.delivery().sides[0].runs.iter().all(|drop| {
+        drop.likely.is_some_and(|likely| likely.low <= drop.normal.value && drop.normal.value <= likely.high)
+    }));
+    let valve = with(Curve::Valve, "20: 40; 40: 160");
+    assert!(most(&valve) > most(&plain) + 10.0);
+    // The network solves the same curves.
+    for report in [rough, valve] {
+        for (_, planned, got) in report.tried(&Trial::default()).swap_remove(0).runs {
+            assert!((got / planned - 1.0).abs() < 1e-4);
+        }
+    }
+}
+
+#[test]
+fn bends_that_are_typed_count_in_place_of_the_usual_ones() {
+    let house = house();
+    let at = Field::Room(house.rooms[1].id, RoomField::SupplyRun);
+    let takes = |text: &str| {
+        let report = Report::of(Edit::Set(at, text.into(), Unit::Metre).apply(&house));
+        report.delivery().drop(Air::Supply, house.rooms[1].id).unwrap().normal.value
+    };
+    let usual = Givens::registered().value(GivenId::RunBends);
+    assert_eq!(takes("14"), takes(&format!("14, {usual} bends")));
+    assert!(takes("14, 9 bends") > takes("14, 1 bend") && takes("14, 1 bend 45") < takes("14, 1 bend"));
+}
+
+/// A tube of the same area and a smaller hydraulic bore carries as many rooms and takes a little more.
+#[test]
+fn a_flat_oval_is_calculated_with_its_hydraulic_bore() {
+    let house = house();
+    let sized = |tube| Report::of(Edit::Choose(Choices { tube, ..house.choices }).apply(&house));
+    let oval = sized(TubeSize::Oval);
+    let area = oval.runs().section.area().as_m2() * 1e6;
+    // Worked number of a handbook table: 130 × 45 has 5415.4 mm² and 69.57 mm.
+    assert!((area - 5415.4).abs() < 0.05 && (oval.runs().section.hydraulic_bore().as_mm() - 69.57).abs() < 0.005);
+    assert!(oval.delivery().sides[0].runs.iter().all(|drop| drop.hole.is_none()), "a round plate does not fit");
+    assert!(oval.runs().all_tubes() <= sized(TubeSize::Od75).runs().all_tubes());
+}
+
+/// Handbook of physics, section 8: 150 Pa at 45 % are 333.3 W/(m³/s) for one fan.
+#[test]
+fn fan_power_is_what_both_fans_lift() {
+    let report = Report::of(house());
+    let power = report.delivery().power.unwrap();
+    let lifted = report.delivery().sides.iter().fold(200.0, |sum, side| sum + side.normal.value.as_pa());
+    assert!((power.specific.value - lifted / 150.0 * 333.333 / 1000.0).abs() < 1e-4);
+    assert_eq!(power.limit, Some(GivenId::SfpEngland));
 }

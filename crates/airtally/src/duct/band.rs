@@ -3,7 +3,7 @@
 use super::friction::{friction, thin};
 use super::roughness::Roughness;
 use crate::air::Air;
-use crate::quantity::{Flow, Length, Pressure};
+use crate::quantity::{Flow, Length, Pressure, Velocity};
 
 /// Least and most that a straight round tube may take.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -33,8 +33,12 @@ pub struct Band {
 /// assert!((band.low.as_pa() - 2.05).abs() < 0.005 && (band.high.as_pa() - 2.806).abs() < 0.005 && !band.jumps);
 /// ```
 pub fn per_metre(flow: Flow, bore: Length, roughness: Roughness, air: Air) -> Option<Band> {
-    let speed = (flow / bore.section()).as_ms();
-    let d = bore.as_m();
+    per_metre_at(flow / bore.section(), bore, roughness, air)
+}
+
+/// The same for any section: with its true speed and its hydraulic bore.
+pub fn per_metre_at(speed: Velocity, bore: Length, roughness: Roughness, air: Air) -> Option<Band> {
+    let (speed, d) = (speed.as_ms(), bore.as_m());
     let reynolds = air.density() * speed * d / air.viscosity();
     let [smooth, rough] = [roughness.low, roughness.high].map(|wall| wall.as_m() / d);
     let flows = speed > 0.0 && d > 0.0 && reynolds.is_finite() && smooth >= 0.0 && rough <= ROUGHEST;

@@ -38,6 +38,21 @@ impl PowerLaw {
         (law.exponent > 0.0 && law.exponent.is_finite() && law.scale.is_finite() && law.scale > 0.0).then_some(law)
     }
 
+    /// What each of so many side by side takes, by the flow of all. Equation: `c·(q/k)ⁿ`.
+    pub fn shared_by(self, count: u32) -> Self {
+        self.part(f64::from(count.max(1)))
+    }
+
+    /// An opening that lets this share of the air through at the same pressure. Equation: `c·(q/s)ⁿ`.
+    pub fn part(self, share: f64) -> Self {
+        Self { scale: self.scale * power(1.0 / share, self.exponent), ..self }
+    }
+
+    /// So many one behind the other.
+    pub fn times(self, count: f64) -> Self {
+        Self { scale: self.scale * count, ..self }
+    }
+
     /// Pressure across the terminal.
     pub fn pressure(self, flow: Flow) -> Pressure {
         let q = flow.as_m3h();

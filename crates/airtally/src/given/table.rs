@@ -37,7 +37,7 @@ const fn given(
 use GivenId as G;
 use Unit as U;
 
-static TABLE: [Given; 158] = [
+static TABLE: [Given; 174] = [
     // Steps an installer can set
     given(G::StepCubicMetres, "step.m3h", 5.0, U::CubicMetrePerHour, (0.5, 25.0), &PRACTICE),
     given(G::StepLitres, "step.ls", 1.0, U::LitrePerSecond, (0.1, 10.0), &PRACTICE),
@@ -213,4 +213,23 @@ static TABLE: [Given; 158] = [
     given(G::EarDistance, "sound.ear", 1.5, U::Metre, (0.3, 10.0), &PRACTICE),
     given(G::QuietBedroom, "sound.bedroom", 30.0, U::DecibelA, (15.0, 60.0), &QUIET),
     given(G::QuietLiving, "sound.living", 35.0, U::DecibelA, (15.0, 60.0), &QUIET),
+    // Flat oval tubes, more tubes, more manifolds
+    given(G::OvalWide, "tube.oval.wide", 130.0, U::Millimetre, (60.0, 250.0), &PRACTICE),
+    given(G::OvalHigh, "tube.oval.high", 45.0, U::Millimetre, (20.0, 60.0), &PRACTICE),
+    given(G::TubesLeast, "tube.least", 1.0, U::Count, (1.0, 6.0), &PRACTICE),
+    given(G::StoreyRise, "main.storey", 2.8, U::Metre, (1.8, 8.0), &PRACTICE),
+    // What the unit meets in service
+    given(G::FilterClean, "filter.clean", 20.0, U::Pascal, (1.0, 200.0), &PRACTICE),
+    given(G::FilterDirty, "filter.dirty", 2.0, U::Ratio, (1.0, 6.0), &PRACTICE),
+    given(G::LeakFactor, "leak.factor", 0.003, U::Ratio, (0.0, 0.2), &TIGHTNESS),
+    given(G::DoorCrack, "door.crack", 40.0, U::SquareCentimetre, (1.0, 1000.0), &PRACTICE),
+    given(G::FanShut, "fan.shut", 1.5, U::Ratio, (1.05, 5.0), &PRACTICE),
+    given(G::FanEfficiency, "fan.efficiency", 0.45, U::Ratio, (0.05, 1.0), &PRACTICE),
+    given(G::SfpEngland, "sfp.england", 1.5, U::Ratio, (0.1, 10.0), &SFP_ENGLAND),
+    given(G::SfpIreland, "sfp.ireland", 1.2, U::Ratio, (0.1, 10.0), &SFP_IRELAND),
+    given(G::SfpPassive, "sfp.passive", 1.62, U::Ratio, (0.1, 10.0), &SFP_PASSIVE),
+    // How loud it is, measured
+    given(G::SilencerLoss, "sound.silencer", 0.0, U::Decibel, (0.0, 60.0), &PRACTICE),
+    given(G::ValveSound, "sound.valve", 0.0, U::DecibelA, (0.0, 80.0), &PRACTICE),
+    given(G::VoiceMost, "sound.voice", 25.0, U::DecibelA, (5.0, 60.0), &PRACTICE),
 ];

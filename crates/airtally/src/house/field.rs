@@ -67,7 +67,7 @@ const MOST_PRICE: f64 = 1e7;
 pub const NAME_FITS: usize = 40;
 
 impl Field {
-    /// What the field accepts; `None` for names, which accept any text.
+    /// What the field accepts; `None` for names, which accept any text, and for curves, which are more than one value.
     pub fn limit(self) -> Option<Limit> {
         match self {
             Self::HouseName | Self::RoomName(_) => None,
@@ -75,6 +75,7 @@ impl Field {
             Self::Room(_, field) => Some(field.limit()),
             Self::Given(id) => Some(id.given().limit()),
             Self::Price(_) => Some(Limit::new((0.0, MOST_PRICE), (0.0, MOST_PRICE), Unit::Money)),
+            Self::Curve(_) => None,
         }
     }
 
@@ -83,6 +84,7 @@ impl Field {
         let own = self.limit().map_or(Unit::Ratio, |limit| limit.unit);
         match (self, own.kind()) {
             (Self::Given(_), _) => own,
+            (Self::Curve(_), _) => display.flow(),
             (_, Kind::Area) => display.area(),
             (_, Kind::Length) if own == Unit::Millimetre => display.small_length(),
             (_, Kind::Length) => display.length(),
@@ -94,7 +96,8 @@ impl Field {
     /// The units its chips offer.
     pub fn units(self) -> &'static [Unit] {
         let own = self.limit().map(|limit| limit.unit);
-        match own.map(Unit::kind) {
+        let kind = if let Self::Curve(_) = self { Some(Kind::Flow) } else { own.map(Unit::kind) };
+        match kind {
             Some(Kind::Area) => &[Unit::SquareMetre, Unit::SquareFoot],
             Some(Kind::Length) if matches!(self, Self::Given(_)) => &[Unit::Millimetre, Unit::Metre, Unit::Inch],
             Some(Kind::Length) if own == Some(Unit::Millimetre) => &[Unit::Millimetre, Unit::Centimetre, Unit::Inch],

@@ -6,15 +6,13 @@ mod on_site;
 mod room;
 
 pub use crate::id::{Field, HouseField, RoomField, RoomId};
-pub use choice::{Choice, Choices, Credit, Display, KitchenDraw, Print, Table, TubeSize, WetRooms};
+pub use choice::{Choice, Choices, Credit, Display, Fans, KitchenDraw, Manifolds, Print, Table, TubeSize, WetRooms};
 pub use field::NAME_FITS;
 pub use on_site::{Building, Failing, Fuel, Joist, Outlets, Stud};
 pub use room::{Role, Room, RoomKind};
 
 use crate::entry::Entry;
-use crate::id::GivenId;
-use crate::id::Part;
-use crate::id::StepKey;
+use crate::id::{Curve, GivenId, Part, StepKey};
 
 /// A house as its person typed it.
 ///
@@ -38,6 +36,8 @@ pub struct House {
     pub ticks: Vec<StepKey>,
     /// The person's own prices.
     pub prices: Vec<(Part, Entry)>,
+    /// The person's own curves.
+    pub curves: Vec<(Curve, Entry)>,
 }
 
 impl House {
@@ -57,6 +57,7 @@ impl House {
             Field::House(field) => find(&self.entries, field),
             Field::Given(id) => find(&self.settings, id),
             Field::Price(part) => find(&self.prices, part),
+            Field::Curve(curve) => find(&self.curves, curve),
             Field::Room(id, field) => self.room(id).and_then(|room| find(&room.entries, field)),
             Field::HouseName | Field::RoomName(_) => None,
         }

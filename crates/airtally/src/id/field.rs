@@ -1,6 +1,6 @@
 //! Every field that can be typed into.
 
-use super::{GivenId, Part, RoomId};
+use super::{Curve, GivenId, Part, RoomId};
 
 /// One field of the document.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -17,6 +17,8 @@ pub enum Field {
     Given(GivenId),
     /// What a part costs the person who builds it in: each, a metre or an hour.
     Price(Part),
+    /// Points of a curve read off a sheet or measured.
+    Curve(Curve),
 }
 
 /// Values about the whole house.

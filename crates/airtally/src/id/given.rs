@@ -319,4 +319,36 @@ pub enum GivenId {
     QuietBedroom,
     /// The most that is heard in other rooms.
     QuietLiving,
+    /// Longer side of the inside of a flat oval tube.
+    OvalWide,
+    /// Shorter side of the inside of a flat oval tube.
+    OvalHigh,
+    /// Fewest tubes to any room.
+    TubesLeast,
+    /// From one storey to the next.
+    StoreyRise,
+    /// Pressure of a clean filter at normal.
+    FilterClean,
+    /// A dirty filter takes so many times the pressure of a clean one.
+    FilterDirty,
+    /// What ducts lose, L/s for each m² of wall at 1 Pa.
+    LeakFactor,
+    /// What stays open around a shut door without a gap below it.
+    DoorCrack,
+    /// Pressure of a fan with everything shut against that at its largest duty.
+    FanShut,
+    /// What a fan with motor and control makes of its electricity.
+    FanEfficiency,
+    /// Largest specific fan power of both fans, W for each L/s, England.
+    SfpEngland,
+    /// Largest specific fan power of both fans, W for each L/s, Ireland.
+    SfpIreland,
+    /// Largest specific fan power of both fans, W for each L/s, passive house.
+    SfpPassive,
+    /// What a silencer takes at 250 Hz, as measured; 0 while it is not known.
+    SilencerLoss,
+    /// Sound power of a valve at 30 m³/h, as measured; 0 while it is not known.
+    ValveSound,
+    /// The most that is heard of a voice in another room.
+    VoiceMost,
 }

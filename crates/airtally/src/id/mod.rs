@@ -1,6 +1,7 @@
 //! Names for things: stable, small, and below everything that gives them a meaning.
 
 mod check;
+mod curve;
 mod field;
 mod given;
 mod home;
@@ -11,6 +12,7 @@ mod rules;
 mod step;
 
 pub use check::CheckRule;
+pub use curve::Curve;
 pub use field::{Field, HouseField, RoomField};
 pub use given::GivenId;
 pub use home::Home;

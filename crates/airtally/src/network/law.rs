@@ -94,6 +94,15 @@ impl Law {
         self
     }
 
+    /// Adds everything of another, one behind the other.
+    pub fn and(mut self, other: Self) -> Self {
+        self.pieces.extend(other.pieces);
+        self.powers.extend(other.powers);
+        self.linear += other.linear;
+        self.square += other.square;
+        self
+    }
+
     /// Adds a part that is rated as `a·q + b·q²`: a filter, a core, a silencer. Pa at the rated flow for each.
     pub fn rated(mut self, linear: Pressure, square: Pressure, at: Flow) -> Self {
         let q = per_second(at);

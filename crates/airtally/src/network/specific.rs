@@ -42,6 +42,11 @@ impl SpecificPower {
         Self::checked(pressure.as_pa() / efficiency).filter(|_| efficiency > 0.0 && efficiency <= 1.0)
     }
 
+    /// Both fans of a unit together, for the same air.
+    pub fn and(self, other: Self) -> Self {
+        Self(self.0 + other.0)
+    }
+
     fn checked(specific: f64) -> Option<Self> {
         (specific >= 0.0 && specific.is_finite()).then_some(Self(specific))
     }

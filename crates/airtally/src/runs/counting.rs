@@ -1,9 +1,10 @@
 //! Counting the tubes of one run, with the working behind it.
 
-use super::{Built, Run, Why};
+use super::{Built, Manifold, Run, Why};
 use crate::formula::Formula;
 use crate::given::{GivenId, Givens};
 use crate::house::{RoomId, RoomKind};
+use crate::legs::Bends;
 use crate::quantity::{Area, Flow, Length, Unit, Velocity};
 use crate::rules::Air;
 use crate::source::{ARITHMETIC, PRACTICE};
@@ -17,6 +18,7 @@ pub(super) struct Wanted {
     pub(super) normal: Flow,
     pub(super) boost: Flow,
     pub(super) legs: Option<Length>,
+    pub(super) bends: Bends,
     pub(super) built: (Option<Length>, Option<f64>),
 }
 
@@ -25,7 +27,8 @@ pub(super) struct Counting<'a> {
     pub(super) givens: &'a Givens,
     pub(super) working: &'a mut Working,
     pub(super) bore: Length,
-    pub(super) bore_id: GivenId,
+    /// The registered bore; none for a tube that is not round.
+    pub(super) bore_id: Option<GivenId>,
 }
 
 impl Counting<'_> {
@@ -39,6 +42,8 @@ impl Counting<'_> {
             room: wanted.room,
             air: wanted.air,
             mark,
+            manifold: 0,
+            bends: wanted.bends,
             tubes,
             why,
             normal: wanted.normal,
@@ -74,11 +79,16 @@ impl Counting<'_> {
         Velocity::of(self.givens.measure(id)).unwrap_or(Velocity::ZERO)
     }
 
+    fn bore(&self) -> Term {
+        let counted = || Term::new("d", self.bore.as_mm(), Unit::Millimetre, Origin::Counted);
+        self.bore_id.map_or_else(counted, |id| self.givens.term("d", id))
+    }
+
     /// q = v·π·d²/4.
     fn tube_limit(&mut self, wanted: &Wanted, id: GivenId) -> (Flow, LineId) {
         let speed = Velocity::of(self.givens.measure(id)).unwrap_or(Velocity::ZERO);
         let limit = speed * self.bore.section();
-        let terms = [self.givens.term("v", id), self.givens.term("d", self.bore_id)];
+        let terms = [self.givens.term("v", id), self.bore()];
         let value = (limit.as_m3h(), Unit::CubicMetrePerHour);
         let room = Some(wanted.room);
         (limit, self.working.record_for(room, Formula::TubeLimit, value, self.givens.get(id).source, &terms))
@@ -89,13 +99,15 @@ impl Counting<'_> {
         let slack = self.givens.value(GivenId::CountSlack);
         let loads = [(wanted.normal, normal.0), (wanted.boost, boost.0)].map(|(flow, limit)| load(flow, limit));
         let by_speed = f64::ceil(loads[0].max(loads[1]) - slack).max(1.0) as u32;
+        let every = self.givens.value(GivenId::TubesLeast) as u32;
         let least = match wanted.kind.is_kitchen() && wanted.air == Air::Extract {
-            true => self.givens.value(GivenId::KitchenTubes) as u32,
-            false => 1,
+            true => every.max(self.givens.value(GivenId::KitchenTubes) as u32),
+            false => every.max(1),
         };
         let tubes = by_speed.max(least);
         let why = match tubes {
-            _ if tubes > by_speed => Why::Kitchen,
+            _ if tubes > by_speed && least > every => Why::Kitchen,
+            _ if tubes > by_speed => Why::Least,
             1 => Why::OneIsEnough,
             _ if loads[1] > loads[0] => Why::SpeedAtBoost,
             _ => Why::SpeedAtNormal,
@@ -121,7 +133,7 @@ impl Counting<'_> {
         let terms = [
             Term::new("q", flow.as_m3h(), Unit::CubicMetrePerHour, Origin::Counted),
             Term::new("n", f64::from(tubes.value), Unit::Count, Origin::Line(tubes.line)),
-            self.givens.term("d", self.bore_id),
+            self.bore(),
         ];
         let value = (speed.as_ms(), Unit::MetrePerSecond);
         let line = self.working.record_for(Some(wanted.room), Formula::TubeSpeed, value, &ARITHMETIC, &terms);
@@ -140,13 +152,13 @@ impl Counting<'_> {
         Traced { value: cut, line }
     }
 
-    pub(super) fn ports(&mut self, runs: &[Run], air: Air) -> Traced<u32> {
-        let tubes =
-            runs.iter().filter(|run| run.air == air).fold(0, |sum: u32, run| sum.saturating_add(run.tubes.value));
-        let spare = self.givens.value(GivenId::SparePorts);
-        let ports = if tubes == 0 { 0 } else { tubes.saturating_add(spare as u32) };
+    pub(super) fn ports(&mut self, manifolds: &[Manifold], air: Air) -> Traced<u32> {
+        let own = || manifolds.iter().filter(|own| own.air == air);
+        let sum = |count: fn(&Manifold) -> u32| own().fold(0, |sum: u32, own| sum.saturating_add(count(own)));
+        let (tubes, ports) = (sum(|own| own.tubes), sum(|own| own.ports));
         let terms = [
             Term::new("tubes", f64::from(tubes), Unit::Count, Origin::Counted),
+            Term::new("m", own().count() as f64, Unit::Count, Origin::Counted),
             self.givens.term("spare", GivenId::SparePorts),
         ];
         let line = self.working.record(Formula::Ports, (f64::from(ports), Unit::Count), &PRACTICE, &terms);

@@ -6,8 +6,8 @@ use super::fields::{Fields, Refusal};
 use super::tree::Tree;
 use crate::entry::Entry;
 use crate::house::{Building, Choices, Credit, Display, Failing, Fuel, House, Joist, KitchenDraw, Outlets, Print};
-use crate::house::{Room, RoomKind, Stud, Table, TubeSize, WetRooms};
-use crate::id::{Air, GivenId, HouseField, Item, Part, RoomField, RoomId, RuleSet, StepKey, StepRule};
+use crate::house::{Fans, Manifolds, Room, RoomKind, Stud, Table, TubeSize, WetRooms};
+use crate::id::{Air, Curve, GivenId, HouseField, Item, Part, RoomField, RoomId, RuleSet, StepKey, StepRule};
 use crate::quantity::Unit;
 
 type Opened<T> = Result<T, Refusal>;
@@ -22,8 +22,9 @@ pub fn write(house: &House) -> Tree {
         ("next_room", Tree::from(f64::from(house.next_room))),
         ("settings", write_entries(&house.settings, |id| id.given().key)),
         ("ticks", Tree::List(house.ticks.iter().map(write_tick).collect())),
-        // A file from before there were prices means the same.
-        ("prices", if house.prices.is_empty() { Tree::Nothing } else { write_entries(&house.prices, Part::id) }),
+        // A file from before there were these means the same.
+        ("prices", some_entries(&house.prices, Part::id)),
+        ("curves", some_entries(&house.curves, Curve::id)),
     ])
 }
 
@@ -43,6 +44,8 @@ fn write_choices(choices: &Choices) -> Tree {
         ("fuel", optional(choices.fuel.map(Fuel::id))),
         ("outlets", unless_default(choices.outlets, Outlets::id)),
         ("failing", unless_default(choices.failing, Failing::id)),
+        ("fans", unless_default(choices.fans, Fans::id)),
+        ("manifolds", unless_default(choices.manifolds, Manifolds::id)),
     ])
 }
 
@@ -62,6 +65,11 @@ fn write_entries<K: Copy>(entries: &[(K, Entry)], id: impl Fn(K) -> &'static str
         map([("field", id(*field).into()), ("text", entry.text.as_str().into()), ("unit", entry.unit.id().into())])
     };
     Tree::List(entries.iter().map(entry).collect())
+}
+
+/// Nothing for none.
+fn some_entries<K: Copy>(entries: &[(K, Entry)], id: impl Fn(K) -> &'static str) -> Tree {
+    if entries.is_empty() { Tree::Nothing } else { write_entries(entries, id) }
 }
 
 fn write_tick(key: &StepKey) -> Tree {
@@ -112,10 +120,8 @@ pub fn open(tree: Tree) -> Opened<House> {
         next_room: fields.whole("next_room", IDS) as u32,
         settings: open_entries(&mut fields, "settings", GivenId::from_key),
         ticks: fields.list("ticks", open_tick),
-        prices: match fields.has("prices") {
-            true => open_entries(&mut fields, "prices", Part::from_id),
-            false => Vec::new(),
-        },
+        prices: perhaps_entries(&mut fields, "prices", Part::from_id),
+        curves: perhaps_entries(&mut fields, "curves", |id| pick(Curve::ALL, Curve::id, id)),
     };
     let mut ids: Vec<RoomId> = Vec::with_capacity(house.rooms.len());
     for room in &house.rooms {
@@ -151,6 +157,8 @@ fn open_choices(tree: Tree) -> Opened<Choices> {
         fuel: known_or_none(&mut fields, "fuel", Fuel::ALL, Fuel::id),
         outlets: known_or_none(&mut fields, "outlets", Outlets::ALL, Outlets::id).unwrap_or_default(),
         failing: known_or_none(&mut fields, "failing", Failing::ALL, Failing::id).unwrap_or_default(),
+        fans: known_or_none(&mut fields, "fans", Fans::ALL, Fans::id).unwrap_or_default(),
+        manifolds: known_or_none(&mut fields, "manifolds", Manifolds::ALL, Manifolds::id).unwrap_or_default(),
     };
     fields.end(choices)
 }
@@ -200,6 +208,15 @@ fn open_entries<K: Copy + PartialEq>(
         known.push(key);
         Ok((key, entry))
     })
+}
+
+/// Entries that a file may be without.
+fn perhaps_entries<K: Copy + PartialEq>(
+    fields: &mut Fields,
+    name: &str,
+    find: impl Fn(&str) -> Option<K>,
+) -> Vec<(K, Entry)> {
+    if fields.has(name) { open_entries(fields, name, find) } else { Vec::new() }
 }
 
 fn open_entry(tree: Tree) -> Opened<(String, Entry)> {

@@ -122,7 +122,7 @@ impl Chain<'_> {
         let tube = into.main.map(|level, _| level - weaker);
         // All tubes of a run end in one valve.
         let speed = flow / tubes / self.bore.section();
-        let bends = 10.0 * lg((self.givens.value(G::RunBends) * tubes).max(1.0));
+        let bends = 10.0 * lg((f64::from(run.bends.count()) * tubes).max(1.0));
         let own = straight(speed, self.bore).and(bend(speed, self.bore).map(|level, _| level + bends));
         let ear = Length::of(self.givens.measure(G::EarDistance))?;
         let room = ways::room(room.volume()?, self.givens.value(G::Reverberation), ear);

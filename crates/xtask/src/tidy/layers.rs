@@ -10,7 +10,7 @@ const FLOORS: [&[&str]; 16] = [
     &["by_room", "issue", "working", "air", "cold", "draught"],
     &["duct"],
     &["network"],
-    &["entry"],
+    &["entry", "curve", "legs"],
     &["given"],
     &["house"],
     &["edit", "save", "facts"],

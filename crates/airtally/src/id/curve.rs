@@ -1,0 +1,26 @@
+//! Curves that a person reads off a sheet or has measured, by name.
+
+/// A curve of points: a flow, and what belongs to it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Curve {
+    /// Pressure of a fan of the unit outside it, at full speed.
+    Fan,
+    /// Pressure of a metre of tube.
+    Tube,
+    /// Pressure of an open valve.
+    Valve,
+}
+
+impl Curve {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::Fan, Self::Tube, Self::Valve];
+
+    /// A stable id for files.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::Fan => "fan",
+            Self::Tube => "tube",
+            Self::Valve => "valve",
+        }
+    }
+}
