@@ -2,7 +2,7 @@
 
 use airtally::edit::Edit;
 use airtally::given::GivenId;
-use airtally::house::{Building, Failing, Fuel, Joist, Outlets, Stud, Table, TubeSize, WetRooms};
+use airtally::house::{Building, Failing, Fans, Fuel, Joist, Manifolds, Outlets, Stud, Table, TubeSize, WetRooms};
 use airtally::house::{Choices, Credit, Display, Field, House, HouseField, KitchenDraw, Print, RoomField, RoomKind};
 use airtally::rules::RuleSet;
 
@@ -109,6 +109,8 @@ fn choices(rules: RuleSet, dice: &mut Dice) -> Choices {
         fuel: dice.perhaps(&Fuel::ALL),
         outlets: dice.pick(&Outlets::ALL),
         failing: dice.pick(&Failing::ALL),
+        fans: dice.pick(&Fans::ALL),
+        manifolds: dice.pick(&Manifolds::ALL),
     }
 }
 

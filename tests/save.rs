@@ -5,6 +5,7 @@
 use airtally::given::GivenId;
 use airtally::house::{Choices, Credit, Display, Field, House, HouseField, KitchenDraw, RoomField, RoomId, RoomKind};
 use airtally::house::{Table, TubeSize, WetRooms};
+use airtally::id::Curve;
 use airtally::parts::Part;
 use airtally::quantity::Unit;
 use airtally::report::Report;
@@ -21,7 +22,7 @@ const SMALLEST: &str = concat!(
 );
 
 /// Ids of choices in version 1.
-const CHOICES: [(&str, &[&str]); 14] = [
+const CHOICES: [(&str, &[&str]); 16] = [
     (
         r#""rules":"adf-2021""#,
         &[
@@ -49,7 +50,7 @@ const CHOICES: [(&str, &[&str]); 14] = [
     (r#""display":"m3h""#, &["m3h", "ls", "cfm"]),
     (r#""credit":"without""#, &["without", "claimed"]),
     (r#""print":"inch-pound""#, &["inch-pound", "si"]),
-    (r#""tube":"od75""#, &["od63", "od75", "od90"]),
+    (r#""tube":"od75""#, &["od63", "od75", "od90", "oval"]),
     (r#""wet":"""#, &["continuous", "on-demand"]),
     (r#""kitchen":"""#, &["system", "hood"]),
     (r#""table":"""#, &["table", "equation"]),
@@ -60,6 +61,8 @@ const CHOICES: [(&str, &[&str]); 14] = [
     (r#""building":"""#, &["old"]),
     (r#""outlets":"""#, &["combined", "sides"]),
     (r#""failing":"""#, &["both-stop"]),
+    (r#""fans":"""#, &["speed"]),
+    (r#""manifolds":"""#, &["storeys"]),
 ];
 
 #[test]
@@ -107,6 +110,9 @@ fn every_id_that_can_be_written_is_frozen() {
     }
     for part in Part::all() {
         assert!(house.entry(Field::Price(part)).is_some(), "{}", part.id());
+    }
+    for curve in Curve::ALL {
+        assert!(house.entry(Field::Curve(curve)).is_some(), "{}", curve.id());
     }
     for rule in StepRule::ALL {
         assert!(house.ticks.contains(&StepKey::house(rule)), "{}", rule.id());

@@ -1,7 +1,7 @@
 //! Random houses: any rooms, areas, people, rule sets, units and choices, typed as people type.
 
 use airtally::edit::Edit;
-use airtally::house::{Building, Failing, Fuel, Joist, Outlets, Stud};
+use airtally::house::{Building, Failing, Fans, Fuel, Joist, Manifolds, Outlets, Stud};
 use airtally::house::{Choices, Credit, Display, Field, House, HouseField, KitchenDraw, Print, RoomField, RoomKind};
 use airtally::house::{Table, TubeSize, WetRooms};
 use airtally::quantity::Unit;
@@ -104,11 +104,13 @@ pub fn choices() -> impl Strategy<Value = Choices> {
         prop::option::of(select(&Fuel::ALL[..])),
         select(&Outlets::ALL[..]),
         select(&Failing::ALL[..]),
+        select(&Fans::ALL[..]),
+        select(&Manifolds::ALL[..]),
     );
     (of_rule, on_site, select(&Display::ALL[..]), select(&TubeSize::ALL[..])).prop_map(
         |(
             (rules, wet, kitchen, table, credit, print),
-            (building, joist, stud, fuel, outlets, failing),
+            (building, joist, stud, fuel, outlets, failing, fans, manifolds),
             display,
             tube,
         )| {
@@ -127,6 +129,8 @@ pub fn choices() -> impl Strategy<Value = Choices> {
                 fuel,
                 outlets,
                 failing,
+                fans,
+                manifolds,
             }
         },
     )

@@ -90,9 +90,10 @@ proptest! {
             let report = Report::of(Edit::Choose(choices).apply(&house));
             report.runs().runs.iter().map(|run| run.tubes.value).collect::<Vec<_>>()
         });
-        let [small, medium, large] = &counts;
+        let [small, medium, large, oval] = &counts;
         prop_assert!(small.iter().zip(medium).all(|(small, medium)| small >= medium));
         prop_assert!(medium.iter().zip(large).all(|(medium, large)| medium >= large));
+        prop_assert!(large.iter().zip(oval).all(|(large, oval)| large >= oval), "130 × 45 mm is more than 76 mm");
     }
 
     /// Tubes stay within the speed limits, but for the slack the count is allowed, and ports hold every tube.

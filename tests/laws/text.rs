@@ -1,9 +1,12 @@
 //! Whatever is typed: no panic, no number that is not finite, no letter lost.
 
 use super::{few, houses};
+use airtally::alternatives::Ways;
+use airtally::delivery::{Mishap, Trial};
 use airtally::entry::Entry;
 use airtally::given::GivenId;
 use airtally::house::{Field, House, HouseField, RoomField};
+use airtally::id::Curve;
 use airtally::issue::Trouble;
 use airtally::parts::Part;
 use airtally::quantity::{ParseError, Unit};
@@ -13,7 +16,11 @@ use proptest::prelude::*;
 use proptest::sample::select;
 
 /// Texts that have broken programs.
-const HOSTILE: [&str; 34] = [
+const HOSTILE: [&str; 38] = [
+    "9.4, 4294967296 bends",
+    "3.2 + 1.4, 2 bends 1e999",
+    "20: 4; 30: 1e308; 40: 9",
+    "0: 300; 100: 0; 200: 0",
     "",
     " ",
     "\t\n",
@@ -123,13 +130,26 @@ fn fields(house: &House) -> Vec<Field> {
         entries.into_iter().chain([Field::RoomName(room.id)])
     });
     let of_house = HouseField::ALL.map(Field::House).into_iter().chain([Field::HouseName]);
-    of_house.chain(GivenId::all().map(Field::Given)).chain(Part::all().map(Field::Price)).chain(of_rooms).collect()
+    let own = Part::all().map(Field::Price).chain(Curve::ALL.map(Field::Curve));
+    of_house.chain(GivenId::all().map(Field::Given)).chain(own).chain(of_rooms).collect()
 }
 
 fn check_finite(house: House) -> Result<(), TestCaseError> {
     let report = Report::of(house);
     let issues = report.issues();
     report.codes();
+    let mishaps = Mishap::ALL.map(Some).into_iter().chain([None]);
+    let rooms = report.house().rooms.first().map(|room| room.id);
+    for mishap in mishaps {
+        let mishap = rooms.zip(mishap);
+        let outcome = report.tried(&Trial { dirty: [true; 2], leaks: true, pulled: true, mishap });
+        for side in outcome.sides {
+            prop_assert!(side.pressure.is_finite() && side.runs.iter().all(|came| came.got.is_finite()), "{:?}", side);
+        }
+    }
+    for own in Ways::ALL.into_iter().flat_map(|ways| report.alternatives(ways)) {
+        prop_assert!(own.unit.is_finite() && own.loudest.is_none_or(f64::is_finite), "{:?}", own);
+    }
     for id in report.lines() {
         let line = report.line(id).expect("a line that was recorded");
         prop_assert!(line.value.is_finite(), "{:?}", line);

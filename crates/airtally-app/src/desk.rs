@@ -1,13 +1,17 @@
 //! What lies open on the desk: stage, row, level, working, menu. Not part of the document, not saved, not undone.
 
+mod fold;
 mod stage;
 mod steps;
 
+pub use fold::{Fold, Folds};
 pub use stage::Stage;
 pub use steps::{Book, InSight, OpenStep, When};
 
+use airtally::delivery::Trial;
 use airtally::given::GivenId;
 use airtally::house::{Field, RoomId};
+use airtally::id::Curve;
 use airtally::issue::Place;
 use airtally::pocket::{Ask, Scratch, Slot};
 use airtally::quantity::Unit;
@@ -78,6 +82,10 @@ pub struct Desk {
     pub book: Book,
     /// It goes to paper. Only there is a closed step drawn whole: to draw all of them at every key takes too long.
     pub paper: bool,
+    /// Parts that are open.
+    pub folds: Folds,
+    /// What is tried on the house.
+    pub trial: Trial,
     /// The question the pocket is open at.
     pub ask: Ask,
     /// What is typed into the pocket.
@@ -124,6 +132,10 @@ pub enum Move {
     Show(InSight),
     /// Another step opened, or all closed.
     Step(OpenStep),
+    /// A part opened or closed.
+    Fold(Fold),
+    /// Something else tried.
+    Try(Trial),
     /// Another question of the pocket.
     Ask(Ask),
     /// A text typed into the pocket, and the unit it shows.
@@ -150,6 +162,8 @@ impl Desk {
             step: OpenStep::Next,
             book: Book::OnItsWay,
             paper: false,
+            folds: Folds::default(),
+            trial: Trial::default(),
             ask: Ask::default(),
             scratch: Scratch::default(),
             units: Vec::new(),
@@ -189,8 +203,9 @@ impl Desk {
                     self.open = Some(room);
                 }
                 self.aim(field_id(field));
-                if let Field::Price(_) = field {
-                    self.stage = Stage::Parts;
+                if let Some((stage, fold)) = stage_of(field) {
+                    self.stage = stage;
+                    self.folds = fold.map_or(self.folds, |fold| self.folds.with(fold));
                     return;
                 }
             }
@@ -202,6 +217,16 @@ impl Desk {
         }
         self.stage = Stage::House;
         self.begun = true;
+    }
+}
+
+/// Where a field stands that is not on the screen of the house, and the part that must be open.
+const fn stage_of(field: Field) -> Option<(Stage, Option<Fold>)> {
+    match field {
+        Field::Price(_) => Some((Stage::Parts, None)),
+        Field::Curve(Curve::Fan) => Some((Stage::Tubes, Some(Fold::Unit))),
+        Field::Curve(_) => Some((Stage::Tubes, Some(Fold::Layout))),
+        _ => None,
     }
 }
 
@@ -237,6 +262,8 @@ impl Reducible for Desk {
             Move::Paper(paper) => next.paper = paper,
             Move::Show(shown) => next.shown = shown,
             Move::Step(step) => next.step = step,
+            Move::Fold(fold) => next.folds = next.folds.turned(fold),
+            Move::Try(trial) => next.trial = trial,
             Move::Ask(ask) => next.ask = ask,
             Move::Scratch(slot, text, unit) => next.scratch.set(slot, text, unit),
             Move::Unit(field, unit) => {
@@ -261,6 +288,7 @@ pub fn field_id(field: Field) -> String {
         Field::RoomName(room) => ["room-", &room.0.to_string(), "-name"].concat(),
         Field::Room(room, field) => ["room-", &room.0.to_string(), "-", field.id()].concat(),
         Field::Price(part) => ["price-", part.id()].concat(),
+        Field::Curve(curve) => ["curve-", curve.id()].concat(),
         Field::Given(id) => ["given-", &id.given().key.replace('.', "-")].concat(),
     }
 }

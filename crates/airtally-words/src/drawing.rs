@@ -22,6 +22,12 @@ pub fn said(said: Said, house: &House, display: Display) -> String {
             [&format::count(tubes), " × ", &length, ", ", &flow].concat()
         }
         Said::Rung(rung) => self::rung(rung).to_owned(),
+        Said::Flow(flow) => format::flow(flow, display).to_string(),
+        Said::Fan => "Fan".to_owned(),
+        Said::Duty(level, pressure) => {
+            let pressure = format::in_display(pressure.as_pa(), Unit::Pascal, display).to_string();
+            [label::level(level), ", ", &pressure].concat()
+        }
         Said::Pressure(pressure) => format::in_display(pressure.as_pa(), Unit::Pascal, display).to_string(),
     }
 }

@@ -60,6 +60,21 @@ pub fn sentence(issue: &Issue, house: &House) -> String {
             format::text(decibel, Unit::DecibelA),
             format::text(limit, Unit::DecibelA)
         ),
+        Trouble::VoiceHeard { decibel, limit } => format!(
+            "{place}: a voice in another room comes through the tubes with {}, and {} is the most.",
+            format::text(decibel, Unit::DecibelA),
+            format::text(limit, Unit::DecibelA)
+        ),
+        Trouble::PointUnread { point } => format!("{place}: point {} cannot be read.", format::count(point)),
+        Trouble::FewPoints => format!("{place} needs two points or more."),
+        Trouble::FanRises { point } => {
+            format!("{place}: at point {} the pressure is higher than before it.", format::count(point))
+        }
+        Trouble::UnitWeak { gives, needs } => format!(
+            "{place}: at boost the unit gives {} outside itself, and the ducts take {}.",
+            format::text(gives, Unit::Pascal),
+            format::text(needs, Unit::Pascal)
+        ),
         Trouble::LongerThanCoil { metres, coil } => format!(
             "{place}: a tube of {} is longer than a coil of {}.",
             format::text(metres, Unit::Metre),
@@ -113,7 +128,7 @@ fn field_name(field: Field, house: &House) -> String {
             Some(book) => [name, ", ", book.part(part).name].concat(),
             None => name.to_owned(),
         },
-        Field::RoomName(_) | Field::HouseName | Field::House(_) | Field::Given(_) => name.to_owned(),
+        Field::RoomName(_) | Field::HouseName | Field::House(_) | Field::Given(_) | Field::Curve(_) => name.to_owned(),
     }
 }
 

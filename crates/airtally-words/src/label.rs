@@ -6,9 +6,9 @@ mod field;
 #[cfg(test)]
 mod tests;
 
-pub use choice::{building, credit, display, failing, fuel, joist, kitchen_draw, outlets, print, rule_default, rules};
-pub use choice::{not_known, stud, table, tube, wet_rooms};
-pub use field::{Label, field, house_field, room_field};
+pub use choice::{building, credit, display, failing, fans, fuel, joist, kitchen_draw, manifolds, outlets, print};
+pub use choice::{not_known, rule_default, rules, stud, table, tube, wet_rooms};
+pub use field::{Label, curve_field, field, house_field, room_field};
 
 use airtally::co2::Verdict;
 use airtally::house::{Role, RoomKind};
@@ -120,6 +120,7 @@ pub const fn why(why: Why) -> &'static str {
         Why::SpeedAtNormal => "the speed at normal decides",
         Why::SpeedAtBoost => "the speed at boost decides",
         Why::Kitchen => "the fewest tubes of a kitchen decide",
+        Why::Least => "the fewest tubes of every room decide",
     }
 }
 

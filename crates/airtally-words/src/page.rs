@@ -7,7 +7,9 @@ mod parts;
 mod pocket;
 mod sheet;
 mod steps;
+mod trial;
 mod tubes;
+mod ways;
 
 pub use air::*;
 pub use frame::*;
@@ -16,7 +18,9 @@ pub use parts::*;
 pub use pocket::*;
 pub use sheet::*;
 pub use steps::*;
+pub use trial::*;
 pub use tubes::*;
+pub use ways::*;
 
 /// `1 room`, `2 rooms`: English has two forms.
 fn counted(count: usize, one: &str, many: &str) -> String {

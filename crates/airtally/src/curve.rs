@@ -73,7 +73,12 @@ mod tests {
 
     #[test]
     fn points_are_read_in_the_ways_people_write_them() {
-        for text in ["100: 250; 300: 90; 200: 210", "100\t250\n200\t210\n300\t90\n", "100 250; 200 210; 300 90", "100 m³/h: 250 Pa; 200=210;300:90;"] {
+        for text in [
+            "100: 250; 300: 90; 200: 210",
+            "100\t250\n200\t210\n300\t90\n",
+            "100 250; 200 210; 300 90",
+            "100 m³/h: 250 Pa; 200=210;300:90;",
+        ] {
             let points = read(Curve::Fan, text).unwrap();
             let plain: Vec<_> = points.iter().map(|(q, p)| (q.as_m3h(), p.as_pa())).collect();
             assert_eq!(plain, [(100.0, 250.0), (200.0, 210.0), (300.0, 90.0)], "{text}");

@@ -3,8 +3,8 @@
 use crate::curve::{Points, points};
 use crate::entry::Entry;
 use crate::given::{GivenId, Givens};
-use crate::id::Curve;
 use crate::house::{Choices, Field, House, HouseField, NAME_FITS, Role, Room, RoomField, RoomId, RoomKind};
+use crate::id::Curve;
 use crate::issue::{Issue, Place, Trouble};
 use crate::legs::Legs;
 use crate::quantity::{Area, Length, Measure, Unit, Volume};
@@ -170,9 +170,8 @@ impl Reader<'_> {
     fn curves(&mut self) -> Vec<(Curve, Points)> {
         let house = self.house;
         let typed = house.curves.iter().filter(|(_, entry)| !entry.text.trim().is_empty());
-        let read = |(curve, entry): &(Curve, Entry)| {
-            Some((*curve, self.taken(Field::Curve(*curve), points(*curve, entry))?))
-        };
+        let read =
+            |(curve, entry): &(Curve, Entry)| Some((*curve, self.taken(Field::Curve(*curve), points(*curve, entry))?));
         typed.filter_map(read).collect()
     }
 

@@ -189,6 +189,8 @@ pub enum Formula {
     BuiltFlow,
     /// L = Σ n·L_cut.
     TubeMetres,
+    /// L = n·L_main + rise.
+    MainMetres,
     /// n = ⌈L/s⌉.
     HoldCount,
     /// x = n·k.
@@ -199,4 +201,6 @@ pub enum Formula {
     LeastInsulation,
     /// Sound of the unit, less silencer, split, manifold, tube and opening, in the room.
     RoomSound,
+    /// A voice of another room through both tubes and the manifold.
+    VoiceHeard,
 }

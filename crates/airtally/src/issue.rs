@@ -182,6 +182,13 @@ pub enum Trouble {
         /// dB(A).
         limit: f64,
     },
+    /// A voice in another room is heard through the tubes, by the estimate.
+    VoiceHeard {
+        /// dB(A).
+        decibel: f64,
+        /// dB(A).
+        limit: f64,
+    },
     /// A point of a curve cannot be read.
     PointUnread {
         /// Its number, from 1.
@@ -282,6 +289,7 @@ impl Trouble {
             | T::RunTakesMuch { .. }
             | T::LongerThanCoil { .. }
             | T::Loud { .. }
+            | T::VoiceHeard { .. }
             | T::StuffyNight { .. }
             | T::UndercutTall { .. } => Severity::Unusual,
             T::BetweenRows { .. } | T::NoAwayRate | T::StepsRaiseTotal { .. } => Severity::Note,

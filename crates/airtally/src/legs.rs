@@ -136,19 +136,32 @@ mod tests {
     #[test]
     fn legs_and_bends_are_read_in_the_ways_people_write_them() {
         let three = Some(Bends::right(3));
-        for text in ["7.2, 3 bends", "7,2; 3 Bends", "7.2 m, 3 x bends", "7.2,3 bend", "3.2 + 4, 3 bends 90°", "7.2 + 3 bends"] {
+        for text in
+            ["7.2, 3 bends", "7,2; 3 Bends", "7.2 m, 3 x bends", "7.2,3 bend", "3.2 + 4, 3 bends 90°", "7.2 + 3 bends"]
+        {
             let legs = read(text).unwrap();
             assert!((legs.length.unwrap().as_m() - 7.2).abs() < 1e-12, "{text}");
             assert_eq!(legs.bends, three, "{text}");
         }
         assert_eq!(read("3 bends").unwrap(), Legs { length: None, bends: three });
         assert_eq!(read("9.4").unwrap().bends, None);
-        assert_eq!(read("12 ft 6 in, 1 bend of 45 deg").unwrap().bends, Some(Bends { right: 0, other: 1, angle: 45.0 }));
+        assert_eq!(
+            read("12 ft 6 in, 1 bend of 45 deg").unwrap().bends,
+            Some(Bends { right: 0, other: 1, angle: 45.0 })
+        );
     }
 
     #[test]
     fn bends_that_make_no_sense_are_refused() {
-        for text in ["9.4, bends", "9.4, many bends", "9.4, 21 bends", "9.4, 1 bend 3", "9.4, 1 bend 30, 1 bend 45", "9 3 bends", "9.4, -1 bends"] {
+        for text in [
+            "9.4, bends",
+            "9.4, many bends",
+            "9.4, 21 bends",
+            "9.4, 1 bend 3",
+            "9.4, 1 bend 30, 1 bend 45",
+            "9 3 bends",
+            "9.4, -1 bends",
+        ] {
             assert!(read(text).is_err(), "{text}");
         }
         assert!(matches!(read("0.01, 3 bends"), Err(Trouble::OutOfRange { .. })));

@@ -9,6 +9,7 @@
 //! number that is not finite, and collects all issues instead of stopping at the first.
 
 pub mod air;
+pub mod alternatives;
 pub mod blown;
 pub mod by_room;
 pub mod co2;

@@ -4,9 +4,10 @@ mod codes;
 
 pub use codes::{CodeTotals, Governs, Unknown};
 
+use crate::alternatives::{self, Alternative, Ways};
 use crate::blown::{self, Blown};
 use crate::co2::{self, Night};
-use crate::delivery::{self, Delivery, Size, Trial, Tried};
+use crate::delivery::{self, Delivery, Outcome, Trial};
 use crate::facts::Facts;
 use crate::formula::Formula;
 use crate::given::Givens;
@@ -173,13 +174,13 @@ impl Report {
         })
     }
 
-    /// The same house with each size of tube. Calculated anew each time: only one page asks.
-    pub fn sizes(&self) -> Vec<Size> {
-        delivery::sizes(self.facts(), self.shares(), self.givens())
+    /// The same house made in other ways. Calculated anew each time: only one page asks.
+    pub fn alternatives(&self, ways: Ways) -> Vec<Alternative> {
+        alternatives::alternatives(ways, &self.house, self.facts(), self.shares(), self.givens())
     }
 
     /// What comes in every room when something is not as it was planned. Calculated anew each time.
-    pub fn tried(&self, trial: &Trial) -> Vec<Tried> {
+    pub fn tried(&self, trial: &Trial) -> Outcome {
         let chain = (self.shares(), self.runs(), self.delivery());
         delivery::tried((self.facts(), self.givens()), chain, trial)
     }

@@ -156,7 +156,8 @@ impl Runs {
                 let (legs, built) = (room.legs[side], room.built[side]);
                 let (normal, boost) = (normal.flow, boost.flow);
                 let bends = legs.bends.unwrap_or(usual);
-                let wanted = Wanted { room: room.id, kind: room.kind, air, normal, boost, legs: legs.length, bends, built };
+                let wanted =
+                    Wanted { room: room.id, kind: room.kind, air, normal, boost, legs: legs.length, bends, built };
                 let mut run = counting.run(wanted, at as u32 + 1);
                 run.manifold = manifolds.take(&run, room.storey);
                 runs.push(run);

@@ -5,7 +5,7 @@ use crate::ui::select::select;
 use airtally::edit::Edit;
 use airtally::house::WetRooms;
 use airtally::house::{
-    Building, Choice, Choices, Credit, Failing, Fuel, Joist, KitchenDraw, Outlets, Print, Stud, Table,
+    Building, Choice, Choices, Credit, Failing, Fans, Fuel, Joist, KitchenDraw, Manifolds, Outlets, Print, Stud, Table,
 };
 use airtally_words::{label, page as say};
 use yew::prelude::*;
@@ -46,6 +46,10 @@ impl Listed {
             Choice::Print => ("print", say::PRINTED, say::PRINTED_HINT, all(&Print::ALL, label::print, taken.print)),
             Choice::Building => ("building", say::BUILDING, "", all(&Building::ALL, label::building, taken.building)),
             Choice::Outlets => ("outlets", say::OUTLETS, "", all(&Outlets::ALL, label::outlets, taken.outlets)),
+            Choice::Fans => ("fans", say::FANS, "", all(&Fans::ALL, label::fans, taken.fans)),
+            Choice::Manifolds => {
+                ("manifolds", say::MANIFOLDS, "", all(&Manifolds::ALL, label::manifolds, taken.manifolds))
+            }
             Choice::Failing => ("failing", say::FAILING, "", all(&Failing::ALL, label::failing, taken.failing)),
             Choice::Table => ("table", say::TABLE, "", perhaps(rule, &Table::ALL, label::table, taken.table)),
             Choice::Wet => ("wet", say::WET, "", perhaps(rule, &WetRooms::ALL, label::wet_rooms, taken.wet)),
@@ -85,6 +89,8 @@ fn choose(choices: &mut Choices, choice: Choice, at: usize) {
         Choice::Print => take(&mut choices.print, &Print::ALL, at),
         Choice::Building => take(&mut choices.building, &Building::ALL, at),
         Choice::Outlets => take(&mut choices.outlets, &Outlets::ALL, at),
+        Choice::Fans => take(&mut choices.fans, &Fans::ALL, at),
+        Choice::Manifolds => take(&mut choices.manifolds, &Manifolds::ALL, at),
         Choice::Failing => take(&mut choices.failing, &Failing::ALL, at),
         Choice::Table => choices.table = Table::ALL.get(before).copied(),
         Choice::Wet => choices.wet = WetRooms::ALL.get(before).copied(),

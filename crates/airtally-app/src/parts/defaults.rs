@@ -15,6 +15,7 @@ pub fn default_of(page: &Page, field: Field) -> Option<Shown> {
         Field::House(field) => of_house(page, field),
         Field::Room(room, field) => of_room(page, room, field),
         Field::Given(id) => Some(value(id.given().value, id.given().unit)),
+        Field::Curve(_) => None,
         // Every hour costs what the first kind of hour costs.
         Field::Price(part) => {
             let usual = page.house.text(Field::Price(Part::SettingOut));

@@ -8,5 +8,6 @@ pub mod choices;
 pub mod defaults;
 pub mod doubt;
 pub mod entry;
+pub mod fold;
 pub mod opener;
 pub mod source;

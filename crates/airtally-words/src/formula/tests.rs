@@ -16,7 +16,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-pub(crate) const ALL: [F; 95] = [
+pub(crate) const ALL: [F; 100] = [
     F::FloorArea,
     F::AshraeTotal,
     F::AshraeTable,
@@ -105,13 +105,18 @@ pub(crate) const ALL: [F; 95] = [
     F::Throttle,
     F::ThrottleHole,
     F::ExternalPressure,
+    F::WayPressure,
+    F::MeasuredPressure,
+    F::SpecificPower,
     F::BuiltFlow,
     F::TubeMetres,
+    F::MainMetres,
     F::HoldCount,
     F::Each,
     F::Throw,
     F::LeastInsulation,
     F::RoomSound,
+    F::VoiceHeard,
 ];
 
 #[test]
@@ -195,7 +200,7 @@ fn worked(house: &House) -> Working {
     let demand = Demand::of(house.choices.rules, &facts, &givens, &mut working, &mut issues);
     let shares = Shares::of(&facts, &demand, &givens, &mut working, &mut issues);
     let runs = Runs::of(&facts, &shares, &givens, &mut working, &mut issues);
-    let delivery = Delivery::of(&shares, &runs, &givens, &mut working, &mut issues);
+    let delivery = Delivery::of((&facts, &givens), (&shares, &runs), &mut working, &mut issues);
     let openings = transfer::openings(&facts, &shares, &givens, &mut working, &mut issues);
     co2::nights(&facts, &shares, &givens, &mut working, &mut issues);
     let (facts, givens, shares, runs) = (&facts, &givens, &shares, &runs);

@@ -43,6 +43,13 @@ pub fn hint_for(trouble: Trouble, kind: Option<Kind>) -> Option<String> {
         Trouble::Loud { .. } => {
             "A longer silencer, a quieter unit, or slower air; type the unit's own data when you have them."
         }
+        Trouble::VoiceHeard { .. } => "A lined manifold, or a silencer in one of the two runs.",
+        Trouble::PointUnread { .. } => {
+            "A point is a flow, a colon and a pressure, like 30: 9; points are apart by semicolons."
+        }
+        Trouble::FewPoints => "Read a second point off the sheet.",
+        Trouble::FanRises { .. } => "Leave out the points left of the hump: there the fan would hunt.",
+        Trouble::UnitWeak { .. } => "A larger unit, wider mains or tubes, or a shorter way.",
         Trouble::LongerThanCoil { .. } => "No joint may be hidden: order a longer coil, or move the manifold.",
         Trouble::ManyTubes { .. } => "A wider tube or a second terminal may serve better.",
         Trouble::StuffyNight { .. } => "Give it more supply air, or leave the door open at night.",

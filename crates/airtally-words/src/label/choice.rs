@@ -2,7 +2,8 @@
 
 use airtally::house::WetRooms;
 use airtally::house::{
-    Building, Credit, Display, Failing, Fuel, Joist, KitchenDraw, Outlets, Print, Stud, Table, TubeSize,
+    Building, Credit, Display, Failing, Fans, Fuel, Joist, KitchenDraw, Manifolds, Outlets, Print, Stud, Table,
+    TubeSize,
 };
 use airtally::rules::RuleSet;
 
@@ -96,6 +97,7 @@ pub const fn tube(tube: TubeSize) -> &'static str {
         TubeSize::Od63 => "63 mm tube",
         TubeSize::Od75 => "75 mm tube",
         TubeSize::Od90 => "90 mm tube",
+        TubeSize::Oval => "flat oval tube, 138 × 52 mm",
     }
 }
 
@@ -143,6 +145,22 @@ pub const fn outlets(outlets: Outlets) -> &'static str {
         Outlets::Apart => "Two, apart",
         Outlets::Combined => "One combined terminal, factory-built",
         Outlets::Sides => "Two, on different sides of the house",
+    }
+}
+
+/// What the unit holds.
+pub const fn fans(fans: Fans) -> &'static str {
+    match fans {
+        Fans::Flow => "Its flow",
+        Fans::Speed => "The speed of its fans",
+    }
+}
+
+/// Where the manifolds stand.
+pub const fn manifolds(manifolds: Manifolds) -> &'static str {
+    match manifolds {
+        Manifolds::One => "One for each air, beside the unit",
+        Manifolds::Storeys => "One for each air on every storey",
     }
 }
 

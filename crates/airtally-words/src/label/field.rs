@@ -3,6 +3,7 @@
 use crate::book::book;
 use crate::given;
 use airtally::house::{Field, HouseField, RoomField};
+use airtally::id::Curve;
 use airtally::quantity::Unit;
 
 /// The name of a field and a hint below it.
@@ -30,7 +31,19 @@ pub fn field(field: Field) -> Label {
             Unit::Hour => label("Price of an hour", ""),
             _ => label("Price of one", ""),
         },
+        Field::Curve(curve) => curve_field(curve),
         Field::Given(id) => label(given::name(id), "Empty: the registered value is used"),
+    }
+}
+
+/// Points of a curve.
+pub const fn curve_field(curve: Curve) -> Label {
+    match curve {
+        Curve::Fan => {
+            label("Fan curve", "At full speed, outside the unit, flow: pressure, like 0: 300; 150: 240; 300: 90")
+        }
+        Curve::Tube => label("Tube, measured", "Flow: pressure of one metre, like 20: 1.1; 40: 3.9"),
+        Curve::Valve => label("Valve, open", "Flow of the room: pressure, like 20: 4; 40: 16"),
     }
 }
 
@@ -60,15 +73,17 @@ pub const fn room_field(field: RoomField) -> Label {
         RoomField::Width => label("Width", "Inside, wall to wall"),
         RoomField::Height => label("Ceiling height", "Empty: as the house"),
         RoomField::Sleepers => label("Sleepers", "Empty: two in a main bedroom, one in another"),
-        RoomField::SupplyRun => {
-            label("Supply tube", "From the manifold to the room, leg by leg: 3.2 + 1.4; empty: not measured yet")
-        }
+        RoomField::SupplyRun => label(
+            "Supply tube",
+            "From the manifold to the room, leg by leg: 3.2 + 1.4, 3 bends; empty: not measured yet",
+        ),
         RoomField::SupplyBuilt | RoomField::ExtractBuilt => {
             label("It ran", "Length of one tube as pulled; legs may be added")
         }
         RoomField::SupplyTubes | RoomField::ExtractTubes => label("Tubes pulled", "Empty: as planned"),
-        RoomField::ExtractRun => {
-            label("Extract tube", "From the manifold to the room, leg by leg: 3.2 + 1.4; empty: not measured yet")
-        }
+        RoomField::ExtractRun => label(
+            "Extract tube",
+            "From the manifold to the room, leg by leg: 3.2 + 1.4, 3 bends; empty: not measured yet",
+        ),
     }
 }

@@ -30,7 +30,11 @@ fn no_two_choices_read_alike() {
 #[test]
 fn a_tube_is_named_by_its_diameter() {
     for size in TubeSize::ALL {
-        assert_eq!(tube(size), format!("{:.0} mm tube", size.outside_mm()));
+        let name = match size {
+            TubeSize::Oval => format!("flat oval tube, {:.0} × {:.0} mm", size.outside_mm(), size.flat_mm()),
+            _ => format!("{:.0} mm tube", size.outside_mm()),
+        };
+        assert_eq!(tube(size), name);
     }
 }
 

@@ -13,27 +13,6 @@ pub const SUPPLY_PORTS: &str = "Supply ports";
 pub const EXTRACT_PORTS: &str = "Extract ports";
 /// Below both.
 pub const PORTS_NOTE: &str = "Spare ports are counted in; cap them.";
-/// The choice of tube.
-pub const TUBE_USED: &str = "Tube used";
-/// Over the sizes side by side.
-pub const SIZES: &str = "Tube sizes side by side";
-/// Below them.
-pub const SIZES_NOTE: &str =
-    "Press a size to use it. The smallest that nothing speaks against fits the structure best.";
-/// A column: how many tubes.
-pub const SIZE_TUBES: &str = "tubes";
-/// A column: the run that takes most.
-pub const SIZE_MOST: &str = "most of a run";
-/// A column: what the unit must give.
-pub const SIZE_UNIT: &str = "unit at boost";
-/// The one that is advised.
-pub const SIZE_WISEST: &str = "Advised: the smallest that nothing speaks against";
-/// Nothing speaks against it.
-pub const SIZE_FINE: &str = "Works too";
-/// A run takes too much.
-pub const SIZE_TAKES_MUCH: &str = "A run takes more pressure than is sensible";
-/// A room has too many.
-pub const SIZE_MANY: &str = "A room needs more tubes than is sensible";
 /// Beside a length.
 pub const CUT_EACH: &str = " to cut for each tube";
 /// Opens the field of a run's length.
@@ -69,6 +48,12 @@ pub const AS_PULLED: &str = "as pulled it gets";
 pub const DUTY: &str = "The unit must give";
 /// Below them.
 pub const DUTY_NOTE: &str = "Outside itself, with clean filters: index run, main, silencer, outside duct and grille.";
+/// What it costs to move the air.
+pub const FAN_POWER: &str = "Specific fan power";
+/// Between the ends of a band.
+pub const LIKELY: &str = "likely";
+/// Before what is heard of a voice.
+pub const VOICE: &str = "a voice in";
 /// On to the next stage.
 pub const NEXT_STEPS: &str = "Next: the steps";
 
@@ -137,11 +122,6 @@ pub fn built_of(room: &str) -> String {
     ["Air as it was pulled, ", room].concat()
 }
 
-/// What speaks for or against a size, and how much tube it takes.
-pub fn size_why(verdict: &str, metres: &str) -> String {
-    [verdict, ". ", metres, " of tube."].concat()
-}
-
 /// Read out before a level of sound.
 pub fn sound_at(level: &str, room: &str) -> String {
     ["Heard at ", &super::lower(level), " in ", room].concat()
@@ -172,4 +152,27 @@ pub const fn felt(felt: Felt) -> &'static str {
         Felt::Perhaps => "may be felt where it comes down",
         Felt::Yes => "would be felt where it comes down: a ceiling valve or a wider one",
     }
+}
+
+/// A pressure's band, and why it is wide: `13 to 21 Pa`.
+pub fn likely(low: &str, high: &str, jumps: bool) -> String {
+    let jumps = if jumps { ": its air is so slow that it may creep or not" } else { "" };
+    [low, " to ", high, jumps].concat()
+}
+
+/// What is heard of a voice: `a voice in Kitchen is heard here with 8 dB(A)`.
+pub fn voice(room: &str) -> String {
+    [VOICE, " ", room, " is heard here with"].concat()
+}
+
+/// Read out before a level of sound.
+pub fn voice_in(room: &str) -> String {
+    ["A voice in another room, heard in ", room].concat()
+}
+
+/// Both fans together, with its class and limit.
+pub fn fan_power(watt_hours: &str, class: Option<u8>, limit: Option<&str>) -> String {
+    let class = class.map_or("in no class".to_owned(), |class| ["class ", &class.to_string()].concat());
+    let limit = limit.map_or(String::new(), |limit| ["; the rules accept ", limit, " W/(L/s)"].concat());
+    ["W/(L/s) for both fans, ", watt_hours, " Wh/m³, the hungrier fan ", &class, &limit, "."].concat()
 }

@@ -136,7 +136,9 @@ impl Ducts {
     /// The valve of the planned tubes alone.
     pub fn valve_law(&self, run: &Run) -> Law {
         match self.valve {
-            Valve::Rated(_) => Law::default().rated(Pressure::ZERO, self.valve_at(run.normal, run.tubes.value), run.normal),
+            Valve::Rated(_) => {
+                Law::default().rated(Pressure::ZERO, self.valve_at(run.normal, run.tubes.value), run.normal)
+            }
             Valve::Measured(curve) => Law::default().terminal(curve),
         }
     }

@@ -81,7 +81,9 @@ mod tests {
         let ducts = Ducts::of(&givens, section, 75.0, super::super::ducts::Measured::default()).unwrap();
         let mains = Mains::of(&givens, &ducts, false);
         let (flow, boost) = (Flow::from_m3h(150.0), Flow::from_m3h(200.0));
-        let parts = mains.trunk.at(flow).pressure + mains.outside.at(flow).pressure + mains.grille_at(mains.face_speed(flow, boost));
+        let parts = mains.trunk.at(flow).pressure
+            + mains.outside.at(flow).pressure
+            + mains.grille_at(mains.face_speed(flow, boost));
         assert!((mains.common(boost).pressure(flow) - parts).abs().as_pa() < 1e-9);
     }
 }

@@ -7,7 +7,6 @@ mod mains;
 mod plan;
 mod power;
 mod side;
-mod sizes;
 mod trial;
 mod unit;
 
@@ -15,10 +14,8 @@ mod unit;
 mod tests;
 
 pub use power::Power;
-pub(crate) use sizes::sizes;
-pub use sizes::{Against, Size, wisest};
 pub(crate) use trial::tried;
-pub use trial::{Mishap, Trial, Tried};
+pub use trial::{Came, Mishap, Outcome, Trial, Tried};
 pub use unit::Blower;
 
 use crate::facts::Facts;

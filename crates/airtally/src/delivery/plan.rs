@@ -97,7 +97,8 @@ impl Plan<'_> {
     fn run(&self, making: &mut Making, from: Joint, run: &Run, throttle: Pressure, met: &Met) -> Option<Vec<usize>> {
         let planned = run.legs.unwrap_or(self.ducts.length);
         let built = run.built.filter(|_| met.pulled);
-        let (length, tubes) = built.map_or((planned, run.tubes.value), |built| (built.length.unwrap_or(planned), built.tubes));
+        let (length, tubes) =
+            built.map_or((planned, run.tubes.value), |built| (built.length.unwrap_or(planned), built.tubes));
         let upset = met.upset.filter(|(room, _)| *room == run.room).map(|(_, upset)| upset);
         let end = |law: Law| law.throttle(throttle, run.normal);
         match upset {
@@ -113,7 +114,14 @@ impl Plan<'_> {
     }
 
     /// One tube with a kink beside the others, all into the box behind the valve.
-    fn kinked(&self, making: &mut Making, from: Joint, run: &Run, (length, tubes): (Length, u32), end: impl Fn(Law) -> Law) -> Option<Vec<usize>> {
+    fn kinked(
+        &self,
+        making: &mut Making,
+        from: Joint,
+        run: &Run,
+        (length, tubes): (Length, u32),
+        end: impl Fn(Law) -> Law,
+    ) -> Option<Vec<usize>> {
         let path = self.ducts.tube_of(run, length);
         let mut tight = path;
         tight.ends += thin_plate(HALF)?;

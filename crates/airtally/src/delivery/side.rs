@@ -15,8 +15,8 @@ use crate::facts::Facts;
 use crate::formula::Formula;
 use crate::given::{GivenId, Givens};
 use crate::house::{Field, RoomField};
-use crate::issue::{Issue, Place, Trouble};
 use crate::id::Curve;
+use crate::issue::{Issue, Place, Trouble};
 use crate::quantity::{Flow, Length, Pressure, Unit, Velocity};
 use crate::rules::{Air, Level};
 use crate::runs::{Manifold, Run, Runs};
@@ -110,7 +110,10 @@ impl<'a> Making<'a> {
         let own = |manifold: &Manifold| Some(manifold).filter(|own| own.air == air).and_then(|own| mains.branch(own));
         let taken = manifolds.iter().map(|manifold| {
             let path = own(manifold)?;
-            Some([manifold.normal, manifold.boost].map(|flow| self.duct(&path, flow, Origin::Given(GivenId::MainLength))))
+            Some(
+                [manifold.normal, manifold.boost]
+                    .map(|flow| self.duct(&path, flow, Origin::Given(GivenId::MainLength))),
+            )
         });
         taken.collect()
     }
@@ -187,7 +190,8 @@ impl<'a> Making<'a> {
         let air = |flow: Flow| Term::new("q", flow.as_m3h(), Unit::CubicMetrePerHour, Origin::Counted);
         let line = match self.ducts.measured_valve() {
             Some(PowerLaw { scale, exponent }) => {
-                let typed = |symbol, value| Term::new(symbol, value, Unit::Ratio, Origin::Typed(Field::Curve(Curve::Valve)));
+                let typed =
+                    |symbol, value| Term::new(symbol, value, Unit::Ratio, Origin::Typed(Field::Curve(Curve::Valve)));
                 let terms = [typed("c", scale), air(flow), typed("n", exponent)];
                 self.working.record_for(Some(run.room), Formula::MeasuredPressure, line, &YOURS, &terms)
             }

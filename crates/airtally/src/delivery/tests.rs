@@ -1,12 +1,12 @@
 use super::ducts::{Ducts, Measured};
+use super::{Mishap, Trial};
 use crate::duct::section::Section;
-use crate::legs::Bends;
-use super::{Against, Mishap, Trial, wisest};
 use crate::edit::Edit;
 use crate::given::Givens;
 use crate::house::{Choices, Fans, Field, House, Manifolds, RoomField, RoomKind, TubeSize};
 use crate::id::{Curve, GivenId};
 use crate::issue::Trouble;
+use crate::legs::Bends;
 use crate::quantity::{Flow, Length, Unit};
 use crate::report::Report;
 use crate::rules::Air;
@@ -103,24 +103,6 @@ fn the_sum_that_is_shown_is_the_law_that_is_solved() {
     }
 }
 
-#[test]
-fn a_wider_tube_needs_fewer_and_takes_less_or_the_same() {
-    let report = Report::of(house());
-    let sizes = report.sizes();
-    assert_eq!(sizes.len(), TubeSize::ALL.len());
-    let chosen = sizes.iter().find(|size| size.tube == report.runs().tube).unwrap();
-    assert_eq!(chosen.tubes, report.runs().all_tubes());
-    assert!(sizes.windows(2).all(|pair| pair[1].tubes <= pair[0].tubes));
-    let fine = sizes.iter().find(|size| size.against == Against::Nothing).map(|size| size.tube);
-    assert!(fine.is_none() || wisest(&sizes) == fine);
-    let long = house().rooms.iter().fold(house(), |house, room| {
-        let run = if room.kind.role().takes_supply() { RoomField::SupplyRun } else { RoomField::ExtractRun };
-        Edit::Set(Field::Room(room.id, run), "60".into(), Unit::Metre).apply(&house)
-    });
-    let long = Report::of(long).sizes();
-    assert_eq!(long[0].against, Against::Pressure);
-}
-
 /// Without anything wrong every room gets what was planned, whatever the unit holds, with one manifold or one a storey.
 #[test]
 fn a_throttled_design_gives_the_shares_back() {
@@ -132,11 +114,12 @@ fn a_throttled_design_gives_the_shares_back() {
             let choices = Choices { fans, manifolds, ..house.choices };
             let report = Report::of(Edit::Choose(choices).apply(&house));
             let tried = report.tried(&Trial::default());
-            assert_eq!(tried.len(), 2);
-            for side in tried {
+            assert_eq!(tried.sides.len(), 2);
+            assert!(tried.surplus.unwrap().abs().as_m3h() < 0.01);
+            for side in tried.sides {
                 assert!(!side.weak && side.leaks == Flow::ZERO);
-                for (room, planned, got) in side.runs {
-                    assert!((got / planned - 1.0).abs() < 1e-4, "{fans:?} {manifolds:?} {room:?}: {got:?} of {planned:?}");
+                for came in side.runs {
+                    assert!(came.change().abs() < 0.01 && !came.off, "{fans:?} {manifolds:?} {came:?}");
                 }
             }
         }
@@ -145,13 +128,13 @@ fn a_throttled_design_gives_the_shares_back() {
 
 #[test]
 fn what_goes_wrong_goes_where_it_must() {
-    let tried = |house: &House, trial: Trial| Report::of(house.clone()).tried(&trial);
+    let tried = |house: &House, trial: Trial| Report::of(house.clone()).tried(&trial).sides;
     let speed = |house: &House| Edit::Choose(Choices { fans: Fans::Speed, ..house.choices }).apply(house);
     let (flow, house) = (house(), speed(&house()));
     let (room, other) = (house.rooms[0].id, house.rooms[1].id);
     let got = |house: &House, trial: Trial, room| {
         let side = tried(house, trial).swap_remove(0);
-        side.runs.iter().find(|(own, ..)| *own == room).map(|(_, planned, got)| *got / *planned).unwrap()
+        side.runs.iter().find(|came| came.room == room).map(|came| came.got / came.planned).unwrap()
     };
     // A dirty filter takes air from every room where the speed is held, from none where the flow is held.
     let dirty = Trial { dirty: [true, false], ..Trial::default() };
@@ -180,8 +163,8 @@ fn a_unit_that_is_too_weak_is_told_and_runs_at_full_speed() {
     };
     let weak = with("0: 60; 100: 20; 200: 0");
     assert!(weak.issues().iter().any(|issue| matches!(issue.trouble, Trouble::UnitWeak { .. })));
-    let side = weak.tried(&Trial::default()).swap_remove(0);
-    assert!(side.weak && side.rooms() < side.runs.iter().fold(Flow::ZERO, |sum, (_, planned, _)| sum + *planned));
+    let side = weak.tried(&Trial::default()).sides.swap_remove(0);
+    assert!(side.weak && side.rooms() < side.runs.iter().fold(Flow::ZERO, |sum, came| sum + came.planned));
     let strong = with("0: 900; 300: 700; 600: 300");
     assert!(!strong.issues().iter().any(|issue| matches!(issue.trouble, Trouble::UnitWeak { .. })));
     assert!(strong.delivery().sides[0].blower.boost.is_some_and(|speed| speed < 1.0));
@@ -194,7 +177,9 @@ fn measured_curves_count_in_place_of_registered_values() {
         let field = Field::Curve(curve);
         Report::of(Edit::Set(field, points.into(), Unit::CubicMetrePerHour).apply(&house()))
     };
-    let most = |report: &Report| report.delivery().sides[0].runs.iter().map(|drop| drop.normal.value.as_pa()).fold(0.0, f64::max);
+    let most = |report: &Report| {
+        report.delivery().sides[0].runs.iter().map(|drop| drop.normal.value.as_pa()).fold(0.0, f64::max)
+    };
     let plain = Report::of(house());
     let rough = with(Curve::Tube, "20: 3; 40: 11");
     assert!(most(&rough) > most(&plain) * 1.2);
@@ -206,8 +191,8 @@ fn measured_curves_count_in_place_of_registered_values() {
     assert!(most(&valve) > most(&plain) + 10.0);
     // The network solves the same curves.
     for report in [rough, valve] {
-        for (_, planned, got) in report.tried(&Trial::default()).swap_remove(0).runs {
-            assert!((got / planned - 1.0).abs() < 1e-4);
+        for came in report.tried(&Trial::default()).sides.swap_remove(0).runs {
+            assert!(came.change().abs() < 0.01);
         }
     }
 }

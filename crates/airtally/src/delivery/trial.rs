@@ -9,6 +9,7 @@ use crate::facts::{Facts, RoomFacts};
 use crate::given::{GivenId, Givens};
 use crate::house::{Fans, HouseField, Role, RoomId};
 use crate::network::Fan;
+use crate::on_site::house_pressure;
 use crate::power::power;
 use crate::quantity::{Area, Flow, Pressure, Unit};
 use crate::rules::{Air, Level};
@@ -58,26 +59,74 @@ pub struct Tried {
     pub pressure: Pressure,
     /// Whether the fan runs at full speed and still cannot hold the flow.
     pub weak: bool,
-    /// Every run: its room, what was planned, what comes.
-    pub runs: Vec<(RoomId, Flow, Flow)>,
+    /// Every run.
+    pub runs: Vec<Came>,
+}
+
+/// What comes through one run.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Came {
+    /// The room.
+    pub room: RoomId,
+    /// What was planned.
+    pub planned: Flow,
+    /// What comes.
+    pub got: Flow,
+    /// Whether that is further from the plan than a terminal may be.
+    pub off: bool,
+}
+
+/// The house as it then runs at normal.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outcome {
+    /// Supply, then extract; a side that cannot be calculated is left out.
+    pub sides: Vec<Tried>,
+    /// Supply less extract, in the rooms; none unless both sides are there.
+    pub surplus: Option<Flow>,
+    /// The house against outdoors, where its tightness is known: above nought more comes in than is drawn out.
+    pub pressure: Option<Pressure>,
+}
+
+impl Came {
+    /// How much more or less than planned, %.
+    pub fn change(self) -> f64 {
+        (self.got / self.planned - 1.0) * 100.0
+    }
 }
 
 impl Tried {
     /// What comes to all rooms, or from all.
     pub fn rooms(&self) -> Flow {
-        self.runs.iter().fold(Flow::ZERO, |sum, (_, _, got)| sum + *got)
+        self.runs.iter().fold(Flow::ZERO, |sum, came| sum + came.got)
     }
 }
 
-/// Both sides as they then run at normal. A side that cannot be calculated is left out.
+/// The house as it then runs.
 pub(crate) fn tried(
     (facts, givens): (&Facts, &Givens),
     (shares, runs, delivery): (&Shares, &Runs, &Delivery),
     trial: &Trial,
-) -> Vec<Tried> {
+) -> Outcome {
     let of = |side: &Side| Trying { facts, givens, shares, runs, side }.run(trial);
-    delivery.sides.iter().filter_map(of).collect()
+    let sides: Vec<Tried> = delivery.sides.iter().filter_map(of).collect();
+    let surplus = if let [supply, extract] = sides.as_slice() { Some(supply.rooms() - extract.rooms()) } else { None };
+    let at_50 = facts.ach50.map(|changes| Flow::from_m3h(changes * facts.volume().as_m3()));
+    let pressure = surplus.zip(at_50).and_then(|(surplus, at_50)| pressure_of(surplus, at_50));
+    Outcome { sides, surplus, pressure }
 }
+
+fn pressure_of(surplus: Flow, at_50: Flow) -> Option<Pressure> {
+    let size = house_pressure(surplus.abs(), at_50)?;
+    Some(if surplus < Flow::ZERO { Pressure::ZERO - size } else { size })
+}
+
+fn came(run: &Run, got: Flow, may: f64) -> Came {
+    let off = (got - run.normal).abs() > run.normal * (may + ROUNDING);
+    Came { room: run.room, planned: run.normal, got, off }
+}
+
+/// A share that no instrument shows.
+const ROUNDING: f64 = 1e-6;
 
 struct Trying<'a> {
     facts: &'a Facts,
@@ -103,7 +152,8 @@ impl Trying<'_> {
             upset: self.upset(trial.mishap),
         };
         let (flows, weak) = self.held(&plan, met)?;
-        let runs = own.iter().zip(&flows.runs).map(|(run, got)| (run.room, run.normal, *got)).collect();
+        let may = self.givens.value(GivenId::TerminalTolerance);
+        let runs = own.iter().zip(&flows.runs).map(|(run, got)| came(run, *got, may)).collect();
         Some(Tried { air: self.side.air, unit: flows.unit, leaks: flows.leaks, pressure: flows.pressure, weak, runs })
     }
 
@@ -126,7 +176,8 @@ impl Trying<'_> {
     fn leak(&self, plan: &Plan) -> Option<PowerLaw> {
         let at_one_pascal = self.tested().unwrap_or_else(|| {
             let around = plan.ducts.section.perimeter();
-            let tube = |(run, _): &(&Run, Pressure)| around * (run.length(self.givens) * f64::from(run.tubes.value)).as_m();
+            let tube =
+                |(run, _): &(&Run, Pressure)| around * (run.length(self.givens) * f64::from(run.tubes.value)).as_m();
             let tubes = plan.runs.iter().map(tube).fold(0.0, |sum, wall| sum + wall.as_m());
             let main = plan.mains.trunk.section.perimeter().as_m() * self.givens.length(GivenId::MainLength).as_m();
             Flow::from_ls(self.givens.value(GivenId::LeakFactor) * (tubes + main))
@@ -158,7 +209,8 @@ impl Trying<'_> {
     fn door(&self, room: &RoomFacts) -> Option<Upset> {
         let crack = Area::of(self.givens.measure(GivenId::DoorCrack)).filter(|_| room.role != Role::Both)?;
         let share = self.shares.at(Level::Normal).share(room.id, self.side.air)?.flow;
-        let [discharge, density] = [GivenId::TransferDischarge, GivenId::TransferDensity].map(|id| self.givens.value(id));
+        let [discharge, density] =
+            [GivenId::TransferDischarge, GivenId::TransferDensity].map(|id| self.givens.value(id));
         Some(Upset::Door(pressure_across(share, crack, discharge, density)?, share)).filter(|_| share > Flow::ZERO)
     }
 }

@@ -1,5 +1,6 @@
 //! Drawings as plain shapes: where lines and words stand, and what they are about. The page gives them ink and language.
 
+mod curves;
 mod ladder;
 mod riser;
 
@@ -7,12 +8,13 @@ mod riser;
 mod tests;
 
 pub use crate::delivery::Rung;
+pub use curves::curves;
 pub use ladder::ladder;
 pub use riser::riser;
 
 use crate::house::RoomId;
 use crate::quantity::{Flow, Length, Pressure};
-use crate::rules::Air;
+use crate::rules::{Air, Level};
 
 /// A sheet of paper with shapes, in units of about a pixel on a phone.
 #[derive(Clone, Debug, PartialEq)]
@@ -78,4 +80,10 @@ pub enum Said {
     Rung(Rung),
     /// A pressure.
     Pressure(Pressure),
+    /// A flow.
+    Flow(Flow),
+    /// The fan at its speeds.
+    Fan,
+    /// Where fan and ducts meet.
+    Duty(Level, Pressure),
 }

@@ -1,11 +1,11 @@
 //! The riser: unit, manifolds and every tube, storey above storey; supply on the left, extract on the right.
 
-use super::{Anchor, Drawing, Pen, Point, Said, Shape};
+use super::{Anchor, Drawing, Pen, Said, Shape};
 use crate::facts::Facts;
 use crate::given::Givens;
 use crate::quantity::Length;
 use crate::rules::Air;
-use crate::runs::{Run, Runs};
+use crate::runs::{Manifold, Run, Runs};
 
 /// Draws it; nothing for a house without tubes. The unit stands at the foot, wherever it hangs.
 pub fn riser(facts: &Facts, runs: &Runs, givens: &Givens) -> Option<Drawing> {
@@ -29,6 +29,7 @@ pub fn riser(facts: &Facts, runs: &Runs, givens: &Givens) -> Option<Drawing> {
             }
         }
         top += deepest as f64 * ROW;
+        top += of_storey(&mut shapes, runs, floor, top);
     }
     trunk(&mut shapes, runs, top);
     Some(Drawing { size: (WIDE, top + FOOT), shapes })
@@ -36,10 +37,8 @@ pub fn riser(facts: &Facts, runs: &Runs, givens: &Givens) -> Option<Drawing> {
 
 /// One run: its words at the side, its tubes to the trunk.
 fn one(shapes: &mut Vec<Shape>, run: &Run, top: f64, length: Length) {
-    let (anchor, edge, trunk) = match run.air {
-        Air::Supply => (Anchor::Start, 0.0, SUPPLY),
-        Air::Extract => (Anchor::End, WIDE, EXTRACT),
-    };
+    let trunk = trunk_of(run.air);
+    let (anchor, edge) = if run.air == Air::Supply { (Anchor::Start, 0.0) } else { (Anchor::End, WIDE) };
     shapes.push(Shape::Words((edge, top + FIRST), anchor, Said::Run(run.air, run.mark, run.room)));
     let tubes = Said::Tubes(run.tubes.value, length, run.normal);
     shapes.push(Shape::Words((edge, top + SECOND), anchor, tubes));
@@ -47,18 +46,36 @@ fn one(shapes: &mut Vec<Shape>, run: &Run, top: f64, length: Length) {
     shapes.push(Shape::Line((trunk, top + LINE), (trunk, top + ROW + LINE), Pen::Duct(run.air)));
 }
 
+/// The manifolds of a storey, below its runs; gives back how high they stand.
+fn of_storey(shapes: &mut Vec<Shape>, runs: &Runs, floor: i8, top: f64) -> f64 {
+    let own: Vec<_> = runs.manifolds.iter().filter(|own| own.storey == Some(floor)).collect();
+    own.iter().for_each(|own| manifold(shapes, own, top));
+    if own.is_empty() { 0.0 } else { UNIT }
+}
+
+fn manifold(shapes: &mut Vec<Shape>, own: &Manifold, top: f64) {
+    let trunk = trunk_of(own.air);
+    shapes.push(Shape::Box((trunk - HALF, top + BOX), (trunk + HALF, top + BOX + THICK), Pen::Full));
+    let (anchor, edge) = if own.air == Air::Supply { (Anchor::Start, 0.0) } else { (Anchor::End, WIDE) };
+    shapes.push(Shape::Words((edge, top + BOX + THICK), anchor, Said::Manifold(own.air, own.ports)));
+}
+
+const fn trunk_of(air: Air) -> f64 {
+    match air {
+        Air::Supply => SUPPLY,
+        Air::Extract => EXTRACT,
+    }
+}
+
 /// The trunks down to the manifolds, and the unit below them.
 fn trunk(shapes: &mut Vec<Shape>, runs: &Runs, top: f64) {
     let first = HEAD + LINE;
-    for (air, trunk, ports) in [(Air::Supply, SUPPLY, runs.supply_ports), (Air::Extract, EXTRACT, runs.extract_ports)] {
-        if ports.value == 0 {
-            continue;
-        }
+    for own in runs.manifolds.iter().filter(|own| own.storey.is_none()) {
+        manifold(shapes, own, top);
+    }
+    for air in Air::BOTH.into_iter().filter(|air| runs.tubes(*air) > 0) {
+        let trunk = trunk_of(air);
         shapes.push(Shape::Line((trunk, first), (trunk, top + UNIT), Pen::Duct(air)));
-        let box_: [Point; 2] = [(trunk - HALF, top + BOX), (trunk + HALF, top + BOX + THICK)];
-        shapes.push(Shape::Box(box_[0], box_[1], Pen::Full));
-        let (anchor, edge) = if air == Air::Supply { (Anchor::Start, 0.0) } else { (Anchor::End, WIDE) };
-        shapes.push(Shape::Words((edge, top + BOX + THICK), anchor, Said::Manifold(air, ports.value)));
     }
     shapes.push(Shape::Box((SUPPLY - HALF, top + UNIT), (EXTRACT + HALF, top + UNIT + TALL), Pen::Ink));
     shapes.push(Shape::Words((WIDE / 2.0, top + UNIT + TALL / 2.0 + GAP), Anchor::Middle, Said::Unit));

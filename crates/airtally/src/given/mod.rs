@@ -74,6 +74,12 @@ impl Givens {
         Self { own: Vec::new() }
     }
 
+    /// The same with another value in place of one, to look at another way.
+    pub(crate) fn put(&mut self, id: GivenId, value: f64) {
+        self.own.retain(|(own, _)| *own != id);
+        self.own.push((id, value));
+    }
+
     /// A value and who says so.
     pub fn get(&self, id: GivenId) -> Resolved {
         match self.own.iter().find(|(own, _)| *own == id) {

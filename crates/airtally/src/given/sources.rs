@@ -63,7 +63,9 @@ pub static DOOR_PRESSURE_AMERICA: Source =
     Source::published("US weatherisation specification", "", "no room beyond ±3 Pa with doors closed");
 pub(super) static BOX_DAMPING: Source = Source::memory("VDI 2081-1", "", "3 to 6 dB for a lined manifold");
 pub(super) static QUIET: Source = Source::memory("EN 16798-1", "2019", "bedrooms and living rooms, category II");
-pub(super) static TIGHTNESS: Source = Source::published("EN 12237", "", "class C; the form and the list also in EN 16798-3:2017");
-pub(super) static SFP_ENGLAND: Source = Source::memory("Approved Document L vol 1", "2021", "balanced ventilation with heat recovery");
+pub(super) static TIGHTNESS: Source =
+    Source::published("EN 12237", "", "class C; the form and the list also in EN 16798-3:2017");
+pub(super) static SFP_ENGLAND: Source =
+    Source::memory("Approved Document L vol 1", "2021", "balanced ventilation with heat recovery");
 pub(super) static SFP_IRELAND: Source = Source::published("TGD F", "2019", "seen in a secondary page");
 pub(super) static SFP_PASSIVE: Source = Source::memory("Passive house criteria", "", "0.45 Wh/m³").doubted();

@@ -38,6 +38,7 @@ impl Trouble {
             T::UnitWeak { .. } => "unit-weak",
             T::LongerThanCoil { .. } => "longer-than-coil",
             T::Loud { .. } => "loud",
+            T::VoiceHeard { .. } => "voice-heard",
             T::StuffyNight { .. } => "stuffy-night",
             T::UndercutTall { .. } => "undercut-tall",
             T::CheckFails(check) => check.id(),

@@ -129,9 +129,8 @@ impl Making<'_> {
         ];
         let line = self.working.record(Formula::TubeMetres, (metres, Unit::Metre), &PRACTICE, &terms);
         self.put((P::Tube, Size::Tube(runs.tube)), Traced { value: metres, line });
-        let sides = [(P::SupplyManifold, runs.supply_ports), (P::ExtractManifold, runs.extract_ports)];
-        for (part, ports) in sides.into_iter().filter(|(_, ports)| ports.value > 0) {
-            self.each((part, Size::Ports(ports.value)), 1.0, 1.0);
+        for (part, air) in [(P::SupplyManifold, Air::Supply), (P::ExtractManifold, Air::Extract)] {
+            self.manifolds(part, air);
         }
         let ports = f64::from(runs.supply_ports.value.saturating_add(runs.extract_ports.value));
         self.each((P::PortCap, Size::Tube(runs.tube)), (ports - tubes).max(0.0), 1.0);
@@ -144,6 +143,13 @@ impl Making<'_> {
             _ => G::SupportSpacing,
         };
         self.holds((P::Strap, Size::Tube(runs.tube)), metres, spacing);
+    }
+
+    /// Manifolds of one air, all as large as the largest of them: one part to keep.
+    fn manifolds(&mut self, part: P, air: Air) {
+        let own = || self.of.runs.manifolds.iter().filter(|own| own.air == air);
+        let ports = own().map(|own| own.ports).max().unwrap_or_default();
+        self.each((part, Size::Ports(ports)), own().count() as f64, 1.0);
     }
 
     fn rooms(&mut self) {
@@ -160,17 +166,41 @@ impl Making<'_> {
     fn mains(&mut self) {
         let givens = self.of.givens;
         let size = Size::Bore(givens.length(G::ColdDuct));
-        self.given((P::Main, size), SIDES, G::MainLength);
+        self.main(size);
         self.given((P::OutsideDuct, size), SIDES, G::OutdoorDuct);
-        self.given((P::Bend, size), SIDES + SIDES, G::MainBends);
+        let ducted = self.mains_count() + SIDES;
+        self.given((P::Bend, size), ducted, G::MainBends);
         self.given((P::Insulation, size), SIDES, G::OutdoorDuct);
         self.each((P::Intake, size), 1.0, 1.0);
         self.each((P::Exhaust, size), 1.0, 1.0);
         self.each((P::Sleeve, size), SIDES, 1.0);
-        let ducts = SIDES * (givens.value(G::MainLength) + givens.value(G::OutdoorDuct));
+        let ducts = self.mains_count() * givens.value(G::MainLength) + SIDES * givens.value(G::OutdoorDuct);
         self.holds((P::Bracket, size), ducts, G::BracketSpacing);
-        let bends = (SIDES + SIDES) * givens.value(G::MainBends);
-        self.each((P::Joint, size), bends + SIDES + SIDES, ENDS);
+        let bends = ducted * givens.value(G::MainBends);
+        self.each((P::Joint, size), bends + ducted, ENDS);
+    }
+
+    /// The mains: one for each air or, where each storey has manifolds, one for each of these with its rise.
+    fn main(&mut self, size: Size) {
+        let rises = self.of.runs.manifolds.iter().filter(|own| own.storey.is_some());
+        let rise = rises.fold(Length::ZERO, |sum, own| sum + own.rise);
+        let length = self.of.givens.term("L_main", G::MainLength);
+        let mains = self.mains_count();
+        let metres = mains * length.value + rise.as_m();
+        let terms = [
+            Term::new("n", mains, Unit::Count, Origin::Counted),
+            length,
+            Term::new("rise", rise.as_m(), Unit::Metre, Origin::Counted),
+        ];
+        let line = self.working.record(Formula::MainMetres, (metres, Unit::Metre), &PRACTICE, &terms);
+        self.put((P::Main, size), Traced { value: metres, line });
+    }
+
+    fn mains_count(&self) -> f64 {
+        match self.of.runs.manifolds.iter().filter(|own| own.storey.is_some()).count() {
+            0 => SIDES,
+            own => own as f64,
+        }
     }
 
     fn controls(&mut self) {

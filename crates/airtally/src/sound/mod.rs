@@ -4,12 +4,14 @@
 mod rooms;
 mod sources;
 mod spectrum;
+mod voice;
 mod ways;
 
 #[cfg(test)]
 mod tests;
 
 pub use rooms::{Heard, heard};
-pub use sources::{bend, fan, fan_bands, straight};
+pub use sources::{bend, fan, fan_bands, straight, valve};
 pub use spectrum::{BANDS, Spectrum};
+pub use voice::{VOICE, Voice};
 pub use ways::{end_reflection, room, silencer, split};

@@ -1,7 +1,8 @@
 //! Every room of a house: from the unit through silencer, splits, manifold, tube and valve to an ear.
 
-use super::sources::{bend, fan, fan_bands, straight};
+use super::sources::{bend, fan, fan_bands, straight, valve};
 use super::spectrum::{Spectrum, lg};
+use super::voice::{Speaking, Voice};
 use super::ways;
 use crate::delivery::Delivery;
 use crate::facts::{Facts, RoomFacts};
@@ -32,6 +33,8 @@ pub struct Heard {
     pub nc: f64,
     /// The most it should be.
     pub limit: G,
+    /// The loudest voice of another room on the same manifold.
+    pub voice: Option<Voice>,
 }
 
 /// Everything that is the same for all runs.
@@ -64,9 +67,10 @@ pub fn heard(
 ) -> Vec<Heard> {
     let (main, valve) = (givens.length(G::ColdDuct), givens.length(G::ValveBore));
     let lining = ABSORPTION.map(|alpha| alpha * givens.value(G::LiningAbsorption));
-    let silencer = ways::silencer(main, givens.length(G::SilencerLength), lining);
+    let silencer = measured_silencer(ways::silencer(main, givens.length(G::SilencerLength), lining), givens);
     let opening = ways::end_reflection(valve);
     let chain = Chain { givens, shares, silencer, main, bore: runs.bore, opening };
+    let speaking = Speaking::of(givens, runs, valve, opening);
     let mut all = Vec::new();
     for side in &delivery.sides {
         let normal = chain.entering(Level::Normal, side.normal.value);
@@ -85,7 +89,9 @@ pub fn heard(
                 let trouble = Trouble::Loud { decibel: at_normal.value, limit: most };
                 issues.push(Issue::new(Place::Room(run.room), trouble));
             }
-            all.push(Heard { air: side.air, room: run.room, normal: at_normal, boost: at_boost, nc, limit });
+            let voice = chain.room(room).and_then(|effect| speaking.heard(run, effect, working));
+            chain.warn_of(voice, run, issues);
+            all.push(Heard { air: side.air, room: run.room, normal: at_normal, boost: at_boost, nc, limit, voice });
         }
     }
     all
@@ -124,10 +130,25 @@ impl Chain<'_> {
         let speed = flow / tubes / self.bore.section();
         let bends = 10.0 * lg((f64::from(run.bends.count()) * tubes).max(1.0));
         let own = straight(speed, self.bore).and(bend(speed, self.bore).map(|level, _| level + bends));
+        let room = self.room(room)?;
+        let out = tube.and(own).less(self.opening);
+        let measured = self.givens.value(G::ValveSound);
+        let out = if measured > 0.0 { out.and(valve(measured, flow)) } else { out };
+        Some(Sound { unit: into.unit, tube, heard: out.map(|level, _| level + room) })
+    }
+
+    /// What a room does to the sound of its valve.
+    fn room(&self, room: &RoomFacts) -> Option<f64> {
         let ear = Length::of(self.givens.measure(G::EarDistance))?;
-        let room = ways::room(room.volume()?, self.givens.value(G::Reverberation), ear);
-        let heard = tube.and(own).less(self.opening).map(|level, _| level + room);
-        Some(Sound { unit: into.unit, tube, heard })
+        Some(ways::room(room.volume()?, self.givens.value(G::Reverberation), ear))
+    }
+
+    fn warn_of(&self, voice: Option<Voice>, run: &Run, issues: &mut Vec<Issue>) {
+        let limit = self.givens.value(G::VoiceMost);
+        if let Some(voice) = voice.filter(|voice| voice.level.value > limit) {
+            let trouble = Trouble::VoiceHeard { decibel: voice.level.value, limit };
+            issues.push(Issue::new(Place::Room(run.room), trouble));
+        }
     }
 
     /// As measured where that is known, otherwise as a fan of this duty is estimated.
@@ -142,6 +163,15 @@ impl Chain<'_> {
         fan_bands(measured + slower - shape.a_weighted())
     }
 }
+
+/// The estimate, raised or lowered to what was measured at 250 Hz, where that is known.
+fn measured_silencer(estimate: [f64; 8], givens: &Givens) -> [f64; 8] {
+    let (measured, own) = (givens.value(G::SilencerLoss), estimate[QUARTER]);
+    if measured > 0.0 && own > 0.0 { estimate.map(|loss| loss * measured / own) } else { estimate }
+}
+
+/// The place of 250 Hz.
+const QUARTER: usize = 2;
 
 impl Sound {
     fn record(self, run: &Run, givens: &Givens, working: &mut Working) -> Traced<f64> {

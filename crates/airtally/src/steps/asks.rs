@@ -60,7 +60,12 @@ pub const fn asked_by(field: Field) -> Option<StepKey> {
             H::FloorArea | H::Ceiling | H::Ach50 | H::EnvelopeHeight => return None,
             H::WeatherFactor | H::RunTime | H::People => return None,
         },
-        Field::HouseName | Field::RoomName(_) | Field::Room(..) | Field::Given(_) | Field::Price(_) | Field::Curve(_) => return None,
+        Field::HouseName
+        | Field::RoomName(_)
+        | Field::Room(..)
+        | Field::Given(_)
+        | Field::Price(_)
+        | Field::Curve(_) => return None,
     };
     Some(StepKey::house(rule))
 }

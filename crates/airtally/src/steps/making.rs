@@ -175,6 +175,11 @@ impl<'a> Making<'a> {
         self.parts.givens.length(id)
     }
 
+    /// Height of a tube that lies flat, mm.
+    pub(super) fn flat(&self) -> f64 {
+        self.parts.runs.tube.flat_mm()
+    }
+
     /// Outside diameter of the tube, and its term.
     #[inline(never)]
     pub(super) fn outside(&self) -> (Length, Term) {

@@ -11,7 +11,7 @@ use crate::quantity::{Length, Unit, Velocity};
 use crate::rules::{Air, Level};
 use crate::runs::Run;
 use crate::source::{ARITHMETIC, PRACTICE, Source};
-use crate::working::Origin;
+use crate::working::{Origin, Term};
 
 static FIRE_IRC: Source = Source::published("IRC", "2015–2024", "R302.4, R302.11");
 static FIRE_ENGLAND: Source = Source::memory("Approved Document B", "", "ducts through compartments");
@@ -103,8 +103,8 @@ fn check_structure(making: &mut Making) {
     let terms = [making.term("D", hole), making.parts.givens.term("s", share)];
     let source = making.parts.givens.get(share).source;
     let depth = making.line((N::JoistDepth, Formula::JoistDepth), (depth.as_mm(), Unit::Millimetre), source, &terms);
-    let crossing = (making.outside().0 * 2.0).as_mm();
-    let terms = [making.outside().1];
+    let crossing = making.flat() * 2.0;
+    let terms = [Term::new("OD", making.flat(), Unit::Millimetre, Origin::Counted)];
     let crossing =
         making.line((N::Crossing, Formula::CrossingDepth), (crossing, Unit::Millimetre), &ARITHMETIC, &terms);
     making.step_by(R::CheckStructure, share, [hole, depth, crossing]);

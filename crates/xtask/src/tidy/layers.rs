@@ -5,7 +5,7 @@ use super::{Findings, Source};
 const CORE: &str = "crates/airtally/src/";
 
 /// Modules from the ground up. A module may use those on its own floor and below.
-const FLOORS: [&[&str]; 16] = [
+const FLOORS: [&[&str]; 17] = [
     &["quantity", "id", "source", "formula", "power", "money"],
     &["by_room", "issue", "working", "air", "cold", "draught"],
     &["duct"],
@@ -19,6 +19,7 @@ const FLOORS: [&[&str]; 16] = [
     &["runs", "transfer", "co2", "on_site"],
     &["delivery"],
     &["parts", "sound", "drawing", "blown"],
+    &["alternatives"],
     &["pocket"],
     &["steps"],
     &["report"],

@@ -25,7 +25,19 @@ pub fn duty(view: &View) -> Html {
     });
     let note = el("p", "", [soft(say::DUTY_NOTE)]);
     let ladders = sides.iter().map(|side| ladder(view, side));
-    part(say::DUTY, nothing(), nodes([els("dl", "totals totals-pairs", rows), note, ladders.collect()]))
+    let body = [els("dl", "totals totals-pairs", rows), note, power(view), ladders.collect()];
+    part(say::DUTY, nothing(), nodes(body))
+}
+
+/// What it costs to move the air.
+fn power(view: &View) -> Html {
+    let Some(power) = view.page.report.delivery().power else { return nothing() };
+    let shown = format::value(power.specific.value, Unit::Ratio);
+    let figure = view.figure(say::FAN_POWER, &shown, Size::Mid, power.specific.line);
+    let watt_hours = format::text(power.whole.as_wh_per_m3(), Unit::Ratio);
+    let limit = power.limit.map(|id| format::text(view.page.report.givens().value(id), Unit::Ratio));
+    let words = say::fan_power(&watt_hours, power.class, limit.as_deref());
+    el("div", "marks", [soft(say::FAN_POWER), figure, soft(words)])
 }
 
 /// Where the pressure of one side goes.

@@ -1,8 +1,11 @@
 //! Tubes: how many to each room and why, and the ports of the manifolds.
 
 mod duty;
+mod layout;
 mod run;
-mod sizes;
+mod trial;
+mod unit;
+mod ways;
 
 use super::air::nothing_yet;
 use crate::context::{Page, View};
@@ -33,7 +36,10 @@ pub fn tubes(view: &View) -> Html {
         doubt(view),
         ports(view, runs),
         duty::duty(view),
-        sizes::sizes(view),
+        unit::unit(view),
+        trial::trial(view),
+        ways::ways(view),
+        layout::layout(view),
         next("#parts", say::NEXT_PARTS),
     ];
     let [supply, extract] = Air::BOTH.map(|air| side(view, runs, air));

@@ -87,7 +87,11 @@ fn pressure(view: &View, run: &Run, name: &str) -> Html {
         let shown = format::flow(flow.value, display);
         nodes([soft(say::AS_PULLED), view.figure(&say::built_of(name), &shown, Size::Mid, flow.line)])
     }));
-    el("div", "marks", [soft(say::RUN_TAKES), own, throttle, hole, built])
+    let likely = maybe(drop.likely.map(|likely| {
+        let (low, high) = (pascal(likely.low).number, pascal(likely.high).to_string());
+        el("p", "", [soft([say::LIKELY, " ", &say::likely(&low, &high, likely.jumps)].concat())])
+    }));
+    nodes([el("div", "marks", [soft(say::RUN_TAKES), own, throttle, hole, built]), likely])
 }
 
 /// What the room hears of it.
@@ -105,8 +109,17 @@ fn sound(view: &View, run: &Run, name: &str) -> Html {
     let limit = view.page.report.givens().value(heard.limit);
     let limit = soft(say::limit(&format::text(limit, Unit::DecibelA)));
     let normal = at(Level::Normal, heard.normal);
-    el("div", "marks", [soft(say::HEARD), normal, soft(say::nc(heard.nc)), boost, limit])
+    let voice = maybe(heard.voice.filter(|voice| voice.level.value > AUDIBLE).map(|voice| {
+        let from = room::name(&view.page.house, voice.from);
+        let shown = format::value(voice.level.value, Unit::DecibelA);
+        let figure = view.figure(&say::voice_in(name), &shown, Size::Mid, voice.level.line);
+        el("div", "marks", [soft(say::voice(&from)), figure])
+    }));
+    nodes([el("div", "marks", [soft(say::HEARD), normal, soft(say::nc(heard.nc)), boost, limit]), voice])
 }
+
+/// dB(A): less is not heard.
+const AUDIBLE: f64 = 0.0;
 
 /// How far its valve blows, and whether that is felt.
 fn blown(view: &View, run: &Run, name: &str) -> Html {
