@@ -58,6 +58,38 @@ export const states = [
     await close.scrollIntoViewIfNeeded();
   } },
   { name: "tubes", steps: (person) => example(person, "Tubes") },
+  { name: "tubes-unit", steps: async (person) => {
+    await example(person, "Tubes");
+    await person.presses("Your unit");
+    await person.types("Fan curve", "0: 320; 150: 260; 250: 190; 350: 60");
+    await person.chooses("The unit holds", "The speed of its fans");
+    await person.button("Your unit").scrollIntoViewIfNeeded();
+  } },
+  { name: "tubes-trial", steps: async (person) => {
+    await example(person, "Tubes");
+    await person.presses("What if …");
+    await person.ticks("Ducts leak, as tested or as their class allows");
+    await person.chooses("In one room", "One tube is kinked to half its bore");
+    await person.button("What if …").scrollIntoViewIfNeeded();
+  } },
+  { name: "tubes-ways", steps: async (person) => {
+    await example(person, "Tubes");
+    await person.presses("Side by side");
+    await person.button("Side by side").scrollIntoViewIfNeeded();
+  } },
+  { name: "tubes-layout", steps: async (person) => {
+    await example(person, "Tubes");
+    await person.presses("What is laid");
+    await person.types("Tube, measured", "20: 1.1; 40");
+    await person.button("What is laid").scrollIntoViewIfNeeded();
+  } },
+  { name: "tubes-storeys", steps: async (person) => {
+    await example(person, "Tubes");
+    await person.presses("What is laid");
+    await person.chooses("Manifolds", "One for each air on every storey");
+    await person.presses("What is laid");
+    await person.page.getByRole("heading", { name: "The riser" }).scrollIntoViewIfNeeded();
+  } },
   { name: "parts", steps: (person) => example(person, "Parts") },
   { name: "parts-priced", steps: async (person) => {
     await example(person, "Parts");

@@ -5,6 +5,7 @@ mod build;
 #[cfg(test)]
 mod tests;
 
+use airtally::given::GivenId;
 use airtally::house::{Choices, Display, House, HouseField, KitchenDraw, RoomField, RoomKind};
 use airtally::rules::RuleSet;
 use build::Builder;
@@ -34,7 +35,7 @@ pub fn larkfield() -> House {
         .house(HouseField::FloorArea, "148")
         .house(HouseField::Ceiling, "2.5")
         .house(HouseField::Ach50, "0.8")
-        .room(RoomKind::Living, ("Living room", 0), "28", &[(RoomField::SupplyRun, "3.2 + 1.4 + 2.6")])
+        .room(RoomKind::Living, ("Living room", 0), "28", &[(RoomField::SupplyRun, "3.2 + 1.4 + 2.6, 3 bends")])
         .room(RoomKind::Kitchen, ("Kitchen-dining", 0), "22", &[(RoomField::ExtractRun, "2.4 + 1.2 + 1.8")])
         .room(RoomKind::Wc, ("WC", 0), "2.2", &[(RoomField::ExtractRun, "1.6 + 2.1")])
         .room(RoomKind::Utility, ("Utility", 0), "6", &[(RoomField::ExtractRun, "0.8 + 1.1")])
@@ -45,7 +46,7 @@ pub fn larkfield() -> House {
             "16",
             &[(RoomField::Sleepers, "2"), (RoomField::SupplyRun, "2.7 + 4.1 + 1.9")],
         )
-        .room(RoomKind::Bedroom, ("Bedroom two", 1), "12", &[(RoomField::SupplyRun, "2.7 + 5.3 + 0.9")])
+        .room(RoomKind::Bedroom, ("Bedroom two", 1), "12", &[(RoomField::SupplyRun, "2.7 + 5.3 + 0.9, 4 bends")])
         .room(RoomKind::Bedroom, ("Bedroom three", 1), "10", &[(RoomField::SupplyRun, "2.7 + 3.4 + 2.2")])
         .room(RoomKind::Bathroom, ("Bathroom", 1), "7", &[(RoomField::ExtractRun, "2.7 + 2.5 + 0.6")])
         .room(RoomKind::Study, ("Study", 1), "9", &[(RoomField::SupplyRun, "2.7 + 2.9 + 1.3")])
@@ -97,14 +98,15 @@ pub fn hard_case() -> House {
         .house(HouseField::FloorArea, "2 460")
         .house(HouseField::Ceiling, "9")
         .house(HouseField::Ach50, "1.6")
-        .room(RoomKind::Living, ("Great room", 0), "520", &[(RoomField::SupplyRun, "24 + 18 + 11 ft 6 in")])
+        .given(GivenId::Altitude, "1850")
+        .room(RoomKind::Living, ("Great room", 0), "520", &[(RoomField::SupplyRun, "24 + 18 + 11 ft 6 in, 5 bends")])
         .room(RoomKind::Garage, ("Room with the open fire", 0), "260", &[])
         .room(RoomKind::Kitchen, ("", 0), "240", &[(RoomField::ExtractRun, "31 + 12")])
         .room(RoomKind::Bathroom, ("Lower bathroom", 0), "62", &[(RoomField::ExtractRun, "40 + 9 + 6")])
         .room(RoomKind::Hall, ("", 0), "170", &[])
         .room(RoomKind::MainBedroom, ("", 1), "290", &[(RoomField::SupplyRun, "10 + 36 + 12")])
         .room(RoomKind::Bedroom, ("", 1), "185", &[(RoomField::Sleepers, "2"), (RoomField::SupplyRun, "10 + 44 + 8")])
-        .room(RoomKind::Bedroom, ("", 1), "170", &[(RoomField::SupplyRun, "10 + 52 + 6")])
+        .room(RoomKind::Bedroom, ("", 1), "170", &[(RoomField::SupplyRun, "10 + 52 + 6, 4 bends, 2 bends 45°")])
         .room(RoomKind::Study, ("", 1), "140", &[(RoomField::SupplyRun, "10 + 28 + 5")])
         .room(RoomKind::Bathroom, ("Upper bathroom", 1), "85", &[(RoomField::ExtractRun, "10 + 30 + 4")])
         .room(RoomKind::Basement, ("", -1), "300", &[(RoomField::SupplyRun, "9 + 16")])

@@ -31,9 +31,9 @@ pub fn points(curve: Curve, entry: &Entry) -> Result<Points, Trouble> {
         if at >= MOST || points.iter().any(|(flow, _)| *flow == point.0) {
             return Err(unread);
         }
-        points.push(point);
+        let place = points.iter().position(|(flow, _)| *flow > point.0).unwrap_or(points.len());
+        points.insert(place, point);
     }
-    points.sort_by(|a, b| a.0.as_m3h().total_cmp(&b.0.as_m3h()));
     if points.len() < 2 {
         return Err(Trouble::FewPoints);
     }

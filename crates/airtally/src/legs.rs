@@ -2,7 +2,7 @@
 
 use crate::entry::{Entry, Limit};
 use crate::issue::Trouble;
-use crate::quantity::{Kind, Length, Measure, ParseError, parse};
+use crate::quantity::{Kind, Length, Measure, ParseError, Unit, parse};
 
 /// The way of a tube, as far as it was typed.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -109,11 +109,11 @@ fn one_kind(text: &str) -> Option<(u32, f64)> {
     let behind = &text[word + BEND.len()..];
     let behind = behind.strip_prefix(['s', 'S']).unwrap_or(behind).trim();
     let behind = behind.strip_prefix("of").unwrap_or(behind).trim();
-    let angle = behind.trim_end_matches("deg").trim_end_matches('°').trim_end();
-    match angle.is_empty() {
-        true => Some((count, RIGHT)),
-        false => Some((count, angle.parse().ok().filter(|angle| ANGLES.contains(angle))?)),
+    if behind.is_empty() {
+        return Some((count, RIGHT));
     }
+    let angle = parse(behind, Kind::Angle, Unit::Degree).ok()?.value_in(Unit::Degree)?;
+    ANGLES.contains(&angle).then_some((count, angle))
 }
 
 const BEND: &[u8] = b"bend";

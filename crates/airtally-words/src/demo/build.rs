@@ -1,6 +1,7 @@
 //! Building a house by the same changes a person makes.
 
 use airtally::edit::Edit;
+use airtally::given::GivenId;
 use airtally::house::{Choices, Field, House, HouseField, RoomField, RoomId, RoomKind};
 
 /// One field of a room and its text.
@@ -20,6 +21,11 @@ impl Builder {
     /// Types into a field of the house.
     pub fn house(self, field: HouseField, text: &str) -> Self {
         self.typed(Field::House(field), text)
+    }
+
+    /// Types a value of one's own in place of a registered one.
+    pub fn given(self, id: GivenId, text: &str) -> Self {
+        self.typed(Field::Given(id), text)
     }
 
     /// Adds a room with its floor area, name and storey, and types into some more of its fields.
