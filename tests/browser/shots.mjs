@@ -69,7 +69,7 @@ export const states = [
     await example(person, "Tubes");
     await person.presses("What if …");
     await person.ticks("Ducts leak, as tested or as their class allows");
-    await person.chooses("In one room", "One tube is kinked to half its bore");
+    await person.chooses("In one room", "A tube kinked to half bore");
     await person.button("What if …").scrollIntoViewIfNeeded();
   } },
   { name: "tubes-ways", steps: async (person) => {

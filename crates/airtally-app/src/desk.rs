@@ -15,7 +15,7 @@ use airtally::id::Curve;
 use airtally::issue::Place;
 use airtally::pocket::{Ask, Scratch, Slot};
 use airtally::quantity::Unit;
-use airtally::rules::{Level, RuleSet};
+use airtally::rules::{Air, Level, RuleSet};
 use airtally::steps::asked_by;
 use airtally::working::Address;
 use std::rc::Rc;
@@ -82,6 +82,8 @@ pub struct Desk {
     pub book: Book,
     /// It goes to paper. Only there is a closed step drawn whole: to draw all of them at every key takes too long.
     pub paper: bool,
+    /// The run whose row is open.
+    pub run: Option<(Air, RoomId)>,
     /// Parts that are open.
     pub folds: Folds,
     /// What is tried on the house.
@@ -132,6 +134,8 @@ pub enum Move {
     Show(InSight),
     /// Another step opened, or all closed.
     Step(OpenStep),
+    /// A run's row opened, or all closed.
+    Run(Option<(Air, RoomId)>),
     /// A part opened or closed.
     Fold(Fold),
     /// Something else tried.
@@ -162,6 +166,7 @@ impl Desk {
             step: OpenStep::Next,
             book: Book::OnItsWay,
             paper: false,
+            run: None,
             folds: Folds::default(),
             trial: Trial::default(),
             ask: Ask::default(),
@@ -262,6 +267,7 @@ impl Reducible for Desk {
             Move::Paper(paper) => next.paper = paper,
             Move::Show(shown) => next.shown = shown,
             Move::Step(step) => next.step = step,
+            Move::Run(run) => next.run = run,
             Move::Fold(fold) => next.folds = next.folds.turned(fold),
             Move::Try(trial) => next.trial = trial,
             Move::Ask(ask) => next.ask = ask,

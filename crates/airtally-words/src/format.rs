@@ -167,6 +167,8 @@ pub fn decimals(value: f64, unit: Unit) -> usize {
         return 0;
     }
     match unit {
+        // A rough wall: a tenth of a millimetre counts.
+        Unit::Millimetre if value.abs() < 0.5 => 2,
         Unit::Millimetre
         | Unit::SquareMillimetre
         | Unit::FootPerMinute

@@ -20,6 +20,13 @@ pub fn entry(view: &View, at: Field, on_enter: Option<&Callback<()>>) -> Html {
     typing(of_document(view, at, on_enter))
 }
 
+/// The same without its hint, among others like it.
+pub fn plain(view: &View, at: Field) -> Html {
+    let mut of = of_document(view, at, None);
+    of.label.hint = if matches!(at, Field::Given(_)) { "" } else { of.label.hint };
+    typing(of)
+}
+
 /// A field of the document in a table: its box and what is wrong or doubtful. `named_by` are the ids of the words that
 /// name it.
 pub fn cell(view: &View, at: Field, named_by: String) -> [Html; 2] {

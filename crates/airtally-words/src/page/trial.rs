@@ -49,9 +49,9 @@ pub const TRIAL_HOW: &str =
 /// What can happen.
 pub const fn mishap(mishap: Mishap) -> &'static str {
     match mishap {
-        Mishap::Door => "Its door is shut, without a gap below",
-        Mishap::Kinked => "One tube is kinked to half its bore",
-        Mishap::Crushed => "One tube is crushed shut",
+        Mishap::Door => "Door shut, no gap below",
+        Mishap::Kinked => "A tube kinked to half bore",
+        Mishap::Crushed => "A tube crushed shut",
     }
 }
 
@@ -77,6 +77,9 @@ pub fn turns(normal: Option<f64>, boost: Option<f64>) -> String {
         Some(speed) => ["at ", &format::text(speed * 100.0, Unit::Percent)].concat(),
         None => "is too weak".to_owned(),
     };
+    if normal == boost && normal.is_some() {
+        return ["Turns ", &at(normal), "."].concat();
+    }
     ["Turns ", &at(normal), " for normal, ", &at(boost), " for boost."].concat().replace("Turns is", "Is")
 }
 

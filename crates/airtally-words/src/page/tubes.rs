@@ -15,10 +15,6 @@ pub const EXTRACT_PORTS: &str = "Extract ports";
 pub const PORTS_NOTE: &str = "Spare ports are counted in; cap them.";
 /// Beside a length.
 pub const CUT_EACH: &str = " to cut for each tube";
-/// Opens the field of a run's length.
-pub const TYPE_LENGTH: &str = "Type its length";
-/// The same where one is typed.
-pub const CHANGE_LENGTH: &str = "Change its length";
 /// The run with the most resistance.
 pub const INDEX_RUN: &str = "most of its side: leave it open";
 /// Over the drawing of everything.
@@ -72,9 +68,29 @@ pub fn tube_note(bore: &str) -> String {
     [bore, " inside. Each tube is one run from the manifold to its room, without a joint."].concat()
 }
 
-/// Below a room: the mark on its tubes and why there are so many.
-pub fn run_note(mark: &str, why: &str) -> String {
-    ["Mark ", mark, " · ", why].concat()
+/// Below a room: the mark on its tubes, their length, and what the run takes.
+pub fn run_glance(mark: &str, length: &str, takes: Option<&str>, index: bool) -> String {
+    let takes = takes.map_or(String::new(), |takes| [" · ", takes].concat());
+    let index = if index { ", most of its side" } else { "" };
+    ["Mark ", mark, " · ", length, &takes, index].concat()
+}
+
+/// To the list of parts.
+pub const TO_PARTS: &str = "To the parts";
+
+/// What parts and work come to so far.
+pub fn price_so_far(amount: &str) -> String {
+    ["Parts and work so far: ", amount, ". "].concat()
+}
+
+/// Why a room has so many tubes.
+pub fn why_tubes(why: &str) -> String {
+    let mut words = why.to_owned();
+    if let Some(first) = words.get_mut(..1) {
+        first.make_ascii_uppercase();
+    }
+    words.push('.');
+    words
 }
 
 /// Read out before a number.

@@ -98,6 +98,7 @@ impl Field {
         let own = self.limit().map(|limit| limit.unit);
         let kind = if let Self::Curve(_) = self { Some(Kind::Flow) } else { own.map(Unit::kind) };
         match kind {
+            Some(Kind::Area) if own == Some(Unit::SquareCentimetre) => &[Unit::SquareCentimetre, Unit::SquareInch],
             Some(Kind::Area) => &[Unit::SquareMetre, Unit::SquareFoot],
             Some(Kind::Length) if matches!(self, Self::Given(_)) => &[Unit::Millimetre, Unit::Metre, Unit::Inch],
             Some(Kind::Length) if own == Some(Unit::Millimetre) => &[Unit::Millimetre, Unit::Centimetre, Unit::Inch],

@@ -3,7 +3,7 @@
 use crate::context::View;
 use crate::desk::Fold;
 use crate::parts::choices::choice_fields;
-use crate::parts::entry::entry;
+use crate::parts::entry::plain;
 use crate::parts::fold::fold;
 use crate::ui::el::{el, els, nodes, text};
 use airtally::given::GivenId as G;
@@ -38,7 +38,7 @@ pub fn layout(view: &View) -> Html {
 }
 
 fn group(view: &View, heading: &'static str, first: Html, fields: impl Iterator<Item = Field>) -> Html {
-    let fields = [first].into_iter().chain(fields.map(|field| entry(view, field, None)));
+    let fields = [first].into_iter().chain(fields.map(|field| plain(view, field)));
     nodes([el("h3", "row-name", [text(heading)]), els("div", "fields fields-two", fields)])
 }
 

@@ -11,16 +11,18 @@ use super::air::nothing_yet;
 use crate::context::{Page, View};
 use crate::parts::doubt::doubt;
 use crate::ui::drawing::drawing as draw;
-use crate::ui::el::{el, els, nodes, text};
+use crate::ui::el::{el, els, nodes, nothing, tag, text};
 use crate::ui::figure::{Size, figure};
 use crate::ui::part::{next, part, soft};
 use crate::ui::tally::tally;
 use airtally::drawing;
+use airtally::money::Money;
 use airtally::quantity::Unit;
 use airtally::rules::Air;
 use airtally::runs::Runs;
 use airtally::working::Traced;
 use airtally_words::format::{self, Shown};
+use airtally_words::parts::money;
 use airtally_words::{drawing as words, label, page as say};
 use yew::prelude::*;
 
@@ -57,8 +59,19 @@ fn answer(page: &Page, runs: &Runs) -> Html {
             el("h1", "", [text(say::ASK_TUBES)]),
             el("p", "tallied", [count, tally(all, all, say::tubes(all))]),
             el("p", "answer-why", [text(say::tube_note(&bore))]),
+            price(page),
         ],
     )
+}
+
+/// What it all costs so far, so that a longer run shows at once.
+fn price(page: &Page) -> Html {
+    let quotation = page.report.quotation();
+    if quotation.total == Money::ZERO {
+        return nothing();
+    }
+    let link = tag("a", "").attr("href", "#parts").around([text(say::TO_PARTS)]);
+    el("p", "soft", [text(say::price_so_far(&money(quotation.total))), link])
 }
 
 fn ports(view: &View, runs: &Runs) -> Html {

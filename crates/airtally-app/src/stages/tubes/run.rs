@@ -1,12 +1,14 @@
 //! One room's run: its tubes, the reason for their number, speeds against limits, and the length to cut.
 
 use crate::context::View;
+use crate::desk::Move;
 use crate::parts::air::air_tag;
 use crate::parts::entry::entry;
-use crate::ui::el::{el, maybe, nodes, nothing, text};
+use crate::ui::el::{button, el, maybe, nodes, nothing, tag, text};
 use crate::ui::figure::Size;
 use crate::ui::gauge::gauge;
-use crate::ui::part::{row as ledger_row, soft};
+use crate::ui::icon::{Icon, icon};
+use crate::ui::part::soft;
 use crate::ui::tally::tally;
 use airtally::house::{Field, RoomField};
 use airtally::quantity::{Length, Pressure, Unit, Velocity};
@@ -17,7 +19,7 @@ use airtally_words::format::{self, Shown};
 use airtally_words::{label, page as say, room};
 use yew::prelude::*;
 
-/// The row.
+/// The row; what its run takes, how loud it is and how long, when it is open.
 pub fn row(view: &View, run: &Run) -> Html {
     let name = room::name(&view.page.house, run.room);
     let count = run.tubes.value;
@@ -25,9 +27,30 @@ pub fn row(view: &View, run: &Run) -> Html {
     let spoken = say::tubes_to(&name, run.air == Air::Supply);
     let figure = view.figure(&spoken, &shown, Size::Row, run.tubes.line);
     let figure = el("span", "row-tally", [tally(count, count, say::tubes(count)), figure]);
+    let key = (run.air, run.room);
+    let open = view.desk.run == Some(key);
+    let turn = view.hands.doing(move |hands| hands.make(Move::Run((!open).then_some(key))));
+    let opener = button("row-open", turn).attr("aria-expanded", open.to_string()).around([text(name.clone())]);
+    let turn = el("span", "row-turn", [icon(Icon::Down)]);
+    let main = [el("h3", "row-name", [opener]), el("p", "row-note", [text(note(view, run))])];
+    let seen = open || view.desk.paper;
+    tag("li", if open { "row row-run is-open" } else { "row row-run" }).around([
+        el("span", "row-mark", [air_tag(run.air)]),
+        el("div", "row-main", main),
+        el("div", "row-figure", [figure, turn]),
+        if seen { el("div", "row-under", [under(view, run, &name)]) } else { nothing() },
+    ])
+}
+
+/// The mark with what one must know of the run at a glance.
+fn note(view: &View, run: &Run) -> String {
+    let display = view.page.display();
     let mark = [label::air_letter(run.air), &run.mark.to_string()].concat();
-    let note = text(say::run_note(&mark, label::why(run.why)));
-    ledger_row(air_tag(run.air), text(name.clone()), note, figure, Some(under(view, run, &name)))
+    let drop = view.page.report.delivery().drop(run.air, run.room);
+    let takes = drop.map(|drop| format::in_display(drop.normal.value.as_pa(), Unit::Pascal, display).to_string());
+    let index = drop.is_some_and(|drop| drop.index);
+    let length = format::length(run.length(view.page.report.givens()), display).to_string();
+    say::run_glance(&mark, &length, takes.as_deref(), index)
 }
 
 fn under(view: &View, run: &Run, name: &str) -> Html {
@@ -37,6 +60,7 @@ fn under(view: &View, run: &Run, name: &str) -> Html {
         false => speed(view, Level::Boost, run.speed_boost, run.limit_boost, run, name),
     };
     nodes([
+        el("p", "", [soft(say::why_tubes(label::why(run.why)))]),
         normal,
         boost,
         pressure(view, run, name),
@@ -118,8 +142,8 @@ fn sound(view: &View, run: &Run, name: &str) -> Html {
     nodes([el("div", "marks", [soft(say::HEARD), normal, soft(say::nc(heard.nc)), boost, limit]), voice])
 }
 
-/// dB(A): less is not heard.
-const AUDIBLE: f64 = 0.0;
+/// dB(A): less drowns in any room.
+const AUDIBLE: f64 = 15.0;
 
 /// How far its valve blows, and whether that is felt.
 fn blown(view: &View, run: &Run, name: &str) -> Html {
@@ -137,9 +161,7 @@ fn blown(view: &View, run: &Run, name: &str) -> Html {
 /// The length, to see and to change: everything above follows.
 fn length(view: &View, run: &Run, name: &str) -> Html {
     let at = Field::Room(run.room, if run.air == Air::Supply { RoomField::SupplyRun } else { RoomField::ExtractRun });
-    let words = if run.legs.is_some() { say::CHANGE_LENGTH } else { say::TYPE_LENGTH };
-    let summary = el("summary", "", [text(words)]);
-    nodes([cut(view, run, name), el("details", "run-length", [summary, entry(view, at, None)])])
+    nodes([cut(view, run, name), el("div", "run-length", [entry(view, at, None)])])
 }
 
 fn cut(view: &View, run: &Run, name: &str) -> Html {
