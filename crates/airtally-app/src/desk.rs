@@ -1,10 +1,12 @@
 //! What lies open on the desk: stage, row, level, working, menu. Not part of the document, not saved, not undone.
 
 mod fold;
+mod ids;
 mod stage;
 mod steps;
 
 pub use fold::{Fold, Folds};
+pub use ids::{MAIN, OPEN_STEP, ROOMS, field_id, row_id};
 pub use stage::Stage;
 pub use steps::{Book, InSight, OpenStep, When};
 
@@ -279,30 +281,4 @@ impl Reducible for Desk {
         }
         if next == *self { self } else { Rc::new(next) }
     }
-}
-
-/// Id of the part of the page that changes with the stage.
-pub const MAIN: &str = "main";
-/// Id of the heading over the buttons that add rooms.
-pub const ROOMS: &str = "add-a-room";
-
-/// Id of a field's box.
-pub fn field_id(field: Field) -> String {
-    match field {
-        Field::HouseName => "house-name".to_owned(),
-        Field::House(field) => ["house-", field.id()].concat(),
-        Field::RoomName(room) => ["room-", &room.0.to_string(), "-name"].concat(),
-        Field::Room(room, field) => ["room-", &room.0.to_string(), "-", field.id()].concat(),
-        Field::Price(part) => ["price-", part.id()].concat(),
-        Field::Curve(curve) => ["curve-", curve.id()].concat(),
-        Field::Given(id) => ["given-", &id.given().key.replace('.', "-")].concat(),
-    }
-}
-
-/// Id of the row of the step that is open.
-pub const OPEN_STEP: &str = "open-step";
-
-/// Id of the button that opens a room's row.
-pub fn row_id(room: RoomId) -> String {
-    ["room-", &room.0.to_string()].concat()
 }

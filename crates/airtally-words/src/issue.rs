@@ -50,6 +50,29 @@ pub fn sentence(issue: &Issue, house: &House) -> String {
         Trouble::StepsRaiseTotal { level, by } => steps_raise_total(level, by, display),
         Trouble::AboveMost { total, most } => above_most(total, most, display),
         Trouble::BoostFallsShort { gets, needs } => boost_falls_short(&place, gets, needs, display),
+        Trouble::RunTakesMuch { .. }
+        | Trouble::Loud { .. }
+        | Trouble::VoiceHeard { .. }
+        | Trouble::PointUnread { .. }
+        | Trouble::FewPoints
+        | Trouble::FanRises { .. }
+        | Trouble::UnitWeak { .. }
+        | Trouble::LongerThanCoil { .. } => about_ducts(issue.trouble, &place),
+        Trouble::ManyTubes { count } => format!("{place}: {} tubes to one room are a lot.", format::count(count)),
+        Trouble::StuffyNight { ppm, limit } => stuffy_night(&place, ppm, limit),
+        Trouble::UndercutTall { mm } => undercut_tall(&place, mm, display),
+        Trouble::CheckFails(check) => check_fails(check).to_owned(),
+        Trouble::OpenFlue => {
+            "Something here takes its air from the house, and how far this system may draw the house down is not known."
+                .to_owned()
+        }
+        Trouble::DrawsDown { pa, most } => draws_down(pa, most),
+    }
+}
+
+/// What tubes, fans and their sound are about; empty for any other trouble.
+fn about_ducts(trouble: Trouble, place: &str) -> String {
+    match trouble {
         Trouble::RunTakesMuch { pascal, limit } => format!(
             "{place}: the run takes {}, and {} is a lot.",
             format::text(pascal, Unit::Pascal),
@@ -80,15 +103,7 @@ pub fn sentence(issue: &Issue, house: &House) -> String {
             format::text(metres, Unit::Metre),
             format::text(coil, Unit::Metre)
         ),
-        Trouble::ManyTubes { count } => format!("{place}: {} tubes to one room are a lot.", format::count(count)),
-        Trouble::StuffyNight { ppm, limit } => stuffy_night(&place, ppm, limit),
-        Trouble::UndercutTall { mm } => undercut_tall(&place, mm, display),
-        Trouble::CheckFails(check) => check_fails(check).to_owned(),
-        Trouble::OpenFlue => {
-            "Something here takes its air from the house, and how far this system may draw the house down is not known."
-                .to_owned()
-        }
-        Trouble::DrawsDown { pa, most } => draws_down(pa, most),
+        _ => String::new(),
     }
 }
 

@@ -1,9 +1,11 @@
 //! What the typed house means: every entry read once, defaults filled in and marked, issues collected.
 
+mod doubts;
+
 use crate::curve::{Points, points};
 use crate::entry::Entry;
 use crate::given::{GivenId, Givens};
-use crate::house::{Choices, Field, House, HouseField, NAME_FITS, Role, Room, RoomField, RoomId, RoomKind};
+use crate::house::{Choices, Field, House, HouseField, Role, Room, RoomField, RoomId, RoomKind};
 use crate::id::Curve;
 use crate::issue::{Issue, Place, Trouble};
 use crate::legs::Legs;
@@ -67,9 +69,6 @@ impl RoomFacts {
         Some(Area::of(self.area?)? * Length::of(self.height)?)
     }
 }
-
-/// More rooms than this are seldom one dwelling. Ours; no rule behind it.
-const MANY_ROOMS: usize = 60;
 
 impl Facts {
     /// Reads a house.
@@ -223,7 +222,7 @@ impl Reader<'_> {
         let width = self.room_value(room, RoomField::Width);
         let product = length.zip(width).and_then(|(length, width)| length.times(width));
         if let (Some(typed), Some(product)) = (typed, product)
-            && differ(typed, product)
+            && doubts::differ(typed, product)
         {
             self.issues.push(Issue::new(Place::Room(room.id), Trouble::AreaTwice));
         }
@@ -232,31 +231,6 @@ impl Reader<'_> {
             self.issues.push(Issue::new(Place::Room(room.id), Trouble::AreaMissing));
         }
         area
-    }
-
-    fn check_house(&mut self, facts: &Facts) {
-        let count = facts.rooms.len();
-        if count == 0 {
-            self.issues.push(Issue::new(Place::House, Trouble::NoRooms));
-        } else if facts.bedrooms() == 0 {
-            self.issues.push(Issue::new(Place::House, Trouble::NoBedrooms));
-        }
-        if count > MANY_ROOMS {
-            self.issues.push(Issue::new(Place::House, Trouble::ManyRooms { count: count as u32 }));
-        }
-        let rooms = facts.rooms_area_in(Unit::SquareMetre);
-        if rooms > facts.floor_area_in(Unit::SquareMetre) * (1.0 + AREA_AGREES) {
-            let place = Place::Field(Field::House(HouseField::FloorArea));
-            self.issues.push(Issue::new(place, Trouble::RoomsExceedFloor { rooms }));
-        }
-    }
-
-    fn check_name(&mut self, field: Field, name: &str) {
-        let length = name.chars().count();
-        if length > NAME_FITS {
-            let trouble = Trouble::LongName { length: length as u32, fits: NAME_FITS as u32 };
-            self.issues.push(Issue::new(Place::Field(field), trouble));
-        }
     }
 
     fn house_number(&mut self, field: HouseField) -> Option<f64> {
@@ -288,15 +262,5 @@ impl Reader<'_> {
 
     fn remark(&mut self, field: Field, remark: Option<Trouble>) {
         self.issues.extend(remark.map(|trouble| Issue::new(Place::Field(field), trouble)));
-    }
-}
-
-/// Two areas agree within this share: about a decimetre on a usual room. Ours.
-const AREA_AGREES: f64 = 0.01;
-
-fn differ(a: Measure, b: Measure) -> bool {
-    match (a.value_in(Unit::SquareMetre), b.value_in(Unit::SquareMetre)) {
-        (Some(a), Some(b)) => (a - b).abs() > AREA_AGREES * a,
-        _ => false,
     }
 }

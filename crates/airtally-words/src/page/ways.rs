@@ -15,7 +15,7 @@ pub const WAY_MOST: &str = "most of a run";
 /// A column: what the unit must give.
 pub const WAY_UNIT: &str = "unit at boost";
 /// A column: the loudest room.
-pub const WAY_LOUDEST: &str = "loudest room";
+pub const WAY_LOUDEST: &str = "loudest, dB(A)";
 /// The choice of manifolds.
 pub const MANIFOLDS: &str = "Manifolds";
 /// Over what is laid.

@@ -3,6 +3,7 @@
 
 mod built;
 mod ducts;
+mod lines;
 mod mains;
 mod plan;
 mod power;

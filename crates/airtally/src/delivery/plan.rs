@@ -104,12 +104,12 @@ impl Plan<'_> {
         match upset {
             Some(Upset::Kinked) => self.kinked(making, from, run, (length, tubes), end),
             Some(Upset::Shut) if tubes <= 1 => Some(Vec::new()),
-            Some(Upset::Shut) => making.into_room(from, end(self.ducts.run(run, length, tubes - 1))),
+            Some(Upset::Shut) => making.end_in_room(from, end(self.ducts.run(run, length, tubes - 1))),
             Some(Upset::Door(pressure, flow)) => {
                 let law = end(self.ducts.run(run, length, tubes.max(1)));
-                making.into_room(from, law.rated(Pressure::ZERO, pressure, flow))
+                making.end_in_room(from, law.rated(Pressure::ZERO, pressure, flow))
             }
-            None => making.into_room(from, end(self.ducts.run(run, length, tubes.max(1)))),
+            None => making.end_in_room(from, end(self.ducts.run(run, length, tubes.max(1)))),
         }
     }
 
@@ -127,12 +127,12 @@ impl Plan<'_> {
         tight.ends += thin_plate(HALF)?;
         let valve = end(self.ducts.valve_law(run));
         if tubes <= 1 {
-            return making.into_room(from, tight.law().and(valve));
+            return making.end_in_room(from, tight.law().and(valve));
         }
         let behind = making.network.joint();
         making.put(End::At(from), End::At(behind), path.laws(tubes - 1))?;
         making.put(End::At(from), End::At(behind), tight.law())?;
-        making.into_room(behind, valve)
+        making.end_in_room(behind, valve)
     }
 
     /// Leaks where a manifold stands, as large as its share of the air.
@@ -159,7 +159,7 @@ impl Making {
         self.network.branch(Branch { from, to, law, fan: None }).ok()
     }
 
-    fn into_room(&mut self, from: Joint, law: Law) -> Option<Vec<usize>> {
+    fn end_in_room(&mut self, from: Joint, law: Law) -> Option<Vec<usize>> {
         Some(vec![self.put(End::At(from), End::Open, law)?])
     }
 }

@@ -2,12 +2,14 @@
 
 mod choice;
 mod field;
+mod laid;
 mod on_site;
 mod room;
 
 pub use crate::id::{Field, HouseField, RoomField, RoomId};
-pub use choice::{Choice, Choices, Credit, Display, Fans, KitchenDraw, Manifolds, Print, Table, TubeSize, WetRooms};
+pub use choice::{Choice, Choices, Credit, Display, KitchenDraw, Print, Table, WetRooms};
 pub use field::NAME_FITS;
+pub use laid::{Fans, Manifolds, TubeSize};
 pub use on_site::{Building, Failing, Fuel, Joist, Outlets, Stud};
 pub use room::{Role, Room, RoomKind};
 

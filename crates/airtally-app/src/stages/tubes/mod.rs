@@ -33,19 +33,19 @@ pub fn tubes(view: &View) -> Html {
     if runs.runs.is_empty() {
         return nothing_yet(say::ASK_TUBES);
     }
-    let left = [
-        answer(page, runs),
-        doubt(view),
-        ports(view, runs),
+    let [supply, extract] = Air::BOTH.map(|air| side(view, runs, air));
+    let heard = el("p", "", [soft(say::HEARD_NOTE)]);
+    let left = [answer(page, runs), doubt(view), ports(view, runs), supply, extract, heard];
+    let right = [
         duty::duty(view),
         unit::unit(view),
         trial::trial(view),
         ways::ways(view),
         layout::layout(view),
+        riser(view, runs),
         next("#parts", say::NEXT_PARTS),
     ];
-    let [supply, extract] = Air::BOTH.map(|air| side(view, runs, air));
-    el("div", "spread", [el("div", "leaf", left), el("div", "leaf", [supply, extract, riser(view, runs)])])
+    el("div", "spread", [el("div", "leaf", left), el("div", "leaf", right)])
 }
 
 fn answer(page: &Page, runs: &Runs) -> Html {
@@ -96,6 +96,5 @@ fn side(view: &View, runs: &Runs, air: Air) -> Html {
     let count = say::tubes(runs.tubes(air));
     let aside = el("span", "soft", [text(count)]);
     let rows = runs.side(air).map(|run| run::row(view, run));
-    let note = el("p", "", [soft(say::HEARD_NOTE)]);
-    part(label::air(air), aside, nodes([els("ol", "ledger", rows), note]))
+    part(label::air(air), aside, els("ol", "ledger", rows))
 }

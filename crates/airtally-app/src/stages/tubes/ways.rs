@@ -26,7 +26,7 @@ fn table(view: &View, ways: Ways) -> Html {
         return nothing();
     }
     let head = |class: &'static str, words: &'static str| tag("th", class).attr("scope", "col").around([text(words)]);
-    let heads = [head("", say::ways(ways)), head("number", say::WAY_MOST), head("number", say::WAY_UNIT)];
+    let heads = [head("", ""), head("number", say::WAY_MOST), head("number", say::WAY_UNIT)];
     let heads = heads.into_iter().chain([head("number", say::WAY_LOUDEST)]);
     let rows = all.iter().map(|own| row(view, own));
     let caption = el("caption", "aloud", [text(say::ways(ways))]);
@@ -39,7 +39,7 @@ fn row(view: &View, own: &Alternative) -> Html {
     let number =
         |label: &'static str, words: String| tag("td", "number").attr("data-label", label).around([text(words)]);
     let pascal = |pressure: Pressure| format::in_display(pressure.as_pa(), Unit::Pascal, display).to_string();
-    let loudest = own.loudest.map_or(format::DASH.to_owned(), |level| format::text(level, Unit::DecibelA));
+    let loudest = own.loudest.map_or(format::DASH.to_owned(), |level| format::value(level, Unit::DecibelA).number);
     let metres = format::length(own.metres, display).to_string();
     let price = (own.price != airtally::money::Money::ZERO).then(|| words::money(own.price));
     let why = say::way_why(own.against, own.advised, own.tubes, &metres, price.as_deref());
