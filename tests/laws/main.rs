@@ -9,6 +9,7 @@ mod houses;
 mod network;
 mod sharing;
 mod text;
+mod trees;
 
 use proptest::test_runner::{Config, RngSeed};
 

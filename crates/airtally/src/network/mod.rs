@@ -145,14 +145,6 @@ impl Network {
     }
 }
 
-/// The pressure at an end.
-fn pressure_at(end: End, pressures: &[f64]) -> f64 {
-    match end {
-        End::Open => 0.0,
-        End::At(Joint(at)) => pressures.get(at).copied().unwrap_or(0.0),
-    }
-}
-
 impl Flowing {
     /// Pressure of a joint against the rooms and outdoors.
     pub fn pressure(&self, joint: Joint) -> Option<Pressure> {
