@@ -31,6 +31,7 @@ topics!(
     din,
     duct,
     en16798,
+    fittings,
     france,
     imc,
     irc,

@@ -3,6 +3,7 @@
 mod build;
 mod call;
 mod case;
+mod fitting;
 mod grid;
 mod issues;
 mod physics;
