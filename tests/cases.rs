@@ -27,6 +27,7 @@ topics!(
     bad_input,
     balance,
     canada,
+    cold,
     co2,
     din,
     duct,

@@ -1,6 +1,7 @@
 //! Cases about one function.
 
 use super::build::by_id;
+use super::heat::Heat;
 use super::physics::Physics;
 use super::read::Found;
 use airtally::given::Givens;
@@ -41,6 +42,8 @@ pub enum Call {
     Balance { supply: String, extract: String },
     /// Moist air, a duct, a network.
     Physics(Physics),
+    /// Water in air, cold ducts.
+    Heat(Heat),
 }
 
 impl Call {
@@ -65,6 +68,7 @@ impl Call {
                 after.map_or(Found::Nothing, |co2| Found::Number(co2.into()))
             }
             (Self::Physics(physics), what) => physics.read(what),
+            (Self::Heat(heat), what) => heat.read(what),
             (Self::Wood { member, depth }, what) => Found::Number(of_wood(member, as_length(depth), what).into()),
             (Self::Notch { rule, depth, span, at }, "notch") => {
                 let rule = if rule == "british" { &BRITISH_NOTCH } else { &AMERICAN_NOTCH };

@@ -5,6 +5,7 @@ mod call;
 mod case;
 mod fitting;
 mod grid;
+mod heat;
 mod issues;
 mod physics;
 mod read;
