@@ -43,6 +43,7 @@ topics!(
     on_site,
     passive,
     shares,
+    sound,
     transfer,
     tubes,
     washington

@@ -4,6 +4,7 @@ use super::build::by_id;
 use super::heat::Heat;
 use super::physics::Physics;
 use super::read::Found;
+use super::sounds::Sound;
 use airtally::given::Givens;
 use airtally::id::CheckRule;
 use airtally::on_site::{self, AMERICAN_NOTCH, BRITISH_NOTCH, Least, Member};
@@ -44,6 +45,8 @@ pub enum Call {
     Physics(Physics),
     /// Water in air, cold ducts.
     Heat(Heat),
+    /// Noise.
+    Sound(Sound),
 }
 
 impl Call {
@@ -69,6 +72,7 @@ impl Call {
             }
             (Self::Physics(physics), what) => physics.read(what),
             (Self::Heat(heat), what) => heat.read(what),
+            (Self::Sound(sound), what) => sound.read(what),
             (Self::Wood { member, depth }, what) => Found::Number(of_wood(member, as_length(depth), what).into()),
             (Self::Notch { rule, depth, span, at }, "notch") => {
                 let rule = if rule == "british" { &BRITISH_NOTCH } else { &AMERICAN_NOTCH };
@@ -166,7 +170,7 @@ fn as_duration(text: &str) -> Duration {
     Duration::of(typed(text, Kind::Duration, Unit::Hour)).expect("a time")
 }
 
-fn as_volume(text: &str) -> Volume {
+pub(super) fn as_volume(text: &str) -> Volume {
     Volume::of(typed(text, Kind::Volume, Unit::CubicMetre)).expect("a volume")
 }
 

@@ -9,6 +9,7 @@ mod heat;
 mod issues;
 mod physics;
 mod read;
+mod sounds;
 
 use case::{Case, Expect, File};
 use read::Found;

@@ -10,6 +10,6 @@ mod ways;
 mod tests;
 
 pub use rooms::{Heard, heard};
-pub use sources::{bend, fan, fan_bands, straight};
+pub use sources::{at_speed, bend, fan, fan_bands, straight, straight_level};
 pub use spectrum::{BANDS, Spectrum};
-pub use ways::{end_reflection, room, silencer, split};
+pub use ways::{end_reflection, furnished_room, room, silencer, split};
