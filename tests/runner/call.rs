@@ -1,6 +1,7 @@
 //! Cases about one function.
 
 use super::build::by_id;
+use super::flows::Flows;
 use super::heat::Heat;
 use super::physics::Physics;
 use super::read::Found;
@@ -41,8 +42,10 @@ pub enum Call {
     Outside { rules: String, check: String },
     /// Reads as `of-larger`, `of-average`, `from-average`, `within-tenth-of-supply`, `within-tenth-of-average`.
     Balance { supply: String, extract: String },
-    /// Moist air, a duct, a network.
+    /// Moist air, a duct.
     Physics(Physics),
+    /// A network, a fan.
+    Flows(Flows),
     /// Water in air, cold ducts.
     Heat(Heat),
     /// Noise.
@@ -71,6 +74,7 @@ impl Call {
                 after.map_or(Found::Nothing, |co2| Found::Number(co2.into()))
             }
             (Self::Physics(physics), what) => physics.read(what),
+            (Self::Flows(flows), what) => flows.read(what),
             (Self::Heat(heat), what) => heat.read(what),
             (Self::Sound(sound), what) => sound.read(what),
             (Self::Wood { member, depth }, what) => Found::Number(of_wood(member, as_length(depth), what).into()),

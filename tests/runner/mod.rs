@@ -4,6 +4,7 @@ mod build;
 mod call;
 mod case;
 mod fitting;
+mod flows;
 mod grid;
 mod heat;
 mod issues;

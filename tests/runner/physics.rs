@@ -10,7 +10,7 @@ use airtally::duct::roughness::Surface;
 use airtally::duct::section::Section;
 use airtally::duct::terminal::PowerLaw;
 use airtally::duct::{change, friction, restrictor};
-use airtally::network::{Branch, Duct, End, Fan, Joint, Law, Network};
+use airtally::network::{Duct, Law};
 use airtally::quantity::{Flow, Length, Measure, Pressure, Temperature, Unit};
 use serde::Deserialize;
 
@@ -45,34 +45,6 @@ pub enum Physics {
     Loses { class: String, wall: String, pressure: String },
     /// What stands in a duct's way.
     Fitting(Fitting),
-    /// A fan, its path, and tubes out of one manifold, in Pa and m³/h: reads as `all`, `tube 1`, `manifold`, `given`.
-    Tubes(Tubes),
-}
-
-#[derive(Clone, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Tubes {
-    shut: f64,
-    #[serde(default)]
-    fan_linear: f64,
-    fan_square: f64,
-    #[serde(default = "one")]
-    speed: f64,
-    #[serde(default = "rated")]
-    density: f64,
-    #[serde(default)]
-    path_linear: f64,
-    path_square: f64,
-    tubes: Vec<f64>,
-}
-
-fn one() -> f64 {
-    1.0
-}
-
-/// kg/m³ for which resistances are stated.
-fn rated() -> f64 {
-    1.2
 }
 
 impl Physics {
@@ -123,7 +95,6 @@ impl Physics {
                 measure(Some(tightness(class).leak(as_area(wall), as_pressure(pressure))))
             }
             (Self::Fitting(fitting), what) => fitting.read(what),
-            (Self::Tubes(tubes), what) => tubes.read(what),
             _ => panic!("nothing reads as \"{what}\" here"),
         }
     }
@@ -181,40 +152,6 @@ fn of_valve(points: &[(f64, f64)], flow: Flow, what: &str) -> Found {
         "scale" => bare(law.map(|law| law.scale)),
         "pressure" => measure(law.map(|law| law.pressure(flow))),
         _ => panic!("nothing reads as \"{what}\" of a valve"),
-    }
-}
-
-impl Tubes {
-    fn read(&self, what: &str) -> Found {
-        let (network, manifold) = self.network();
-        let flowing = network.solve(None).expect("an answer");
-        let flow = |at: usize| measure(flowing.flows.get(at).copied());
-        let fan = network.branches()[0].fan.as_ref().expect("the fan");
-        match what.split_once(' ') {
-            Some(("tube", number)) => flow(number.parse().expect("the number of a tube")),
-            _ if what == "all" => flow(0),
-            _ if what == "manifold" => measure(flowing.pressure(manifold)),
-            _ if what == "given" => measure(fan.pressure(flowing.flows[0])),
-            _ => panic!("nothing reads as \"{what}\" of tubes"),
-        }
-    }
-
-    fn network(&self) -> (Network, Joint) {
-        let mut network = Network::default();
-        let manifold = network.joint();
-        let one = Flow::from_m3h(1.0);
-        let pascal = Pressure::from_pa;
-        // What grows with the square grows with the air's density too.
-        let heavy = self.density / rated();
-        let fan = Fan::Formula { shut: self.shut, linear: self.fan_linear, square: self.fan_square };
-        let fan = Some(fan.at(self.speed, self.density));
-        let law = Law::default().rated(pascal(self.path_linear), pascal(self.path_square * heavy), one);
-        network.branch(Branch { from: End::Open, to: End::At(manifold), law, fan }).expect("the path");
-        for square in &self.tubes {
-            let law = Law::default().rated(Pressure::ZERO, pascal(square * heavy), one);
-            network.branch(Branch { from: End::At(manifold), to: End::Open, law, fan: None }).expect("a tube");
-        }
-        (network, manifold)
     }
 }
 
