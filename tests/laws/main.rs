@@ -2,6 +2,7 @@
 //! `PROPTEST_CASES` asks for more houses.
 #![cfg(not(target_family = "wasm"))]
 
+mod commissioning;
 mod delivery;
 mod demand;
 mod edits;

@@ -94,6 +94,15 @@ impl Law {
         self
     }
 
+    /// Adds everything of another, one behind the other.
+    pub fn and(mut self, other: Self) -> Self {
+        self.pieces.extend(other.pieces);
+        self.powers.extend(other.powers);
+        self.linear += other.linear;
+        self.square += other.square;
+        self
+    }
+
     /// Adds a part that is rated as `a·q + b·q²`: a filter, a core, a silencer. Pa at the rated flow for each.
     pub fn rated(mut self, linear: Pressure, square: Pressure, at: Flow) -> Self {
         let q = per_second(at);
@@ -111,6 +120,19 @@ impl Law {
     /// Adds a throttle that takes this pressure at this flow, and grows with its square.
     pub fn throttle(self, pressure: Pressure, at: Flow) -> Self {
         self.rated(Pressure::ZERO, pressure, at)
+    }
+
+    /// Everything so far takes so many times as much.
+    pub fn times(mut self, times: f64) -> Self {
+        for piece in &mut self.pieces {
+            piece.head *= times;
+        }
+        for (scale, _) in &mut self.powers {
+            *scale *= times;
+        }
+        self.linear *= times;
+        self.square *= times;
+        self
     }
 
     /// What it takes at a flow.
