@@ -34,22 +34,15 @@ fn main() {
 }
 
 #[cfg(target_family = "wasm")]
+mod page;
+
+#[cfg(target_family = "wasm")]
 fn main() {}
 
 #[cfg(target_family = "wasm")]
 mod in_node {
     use super::{ROOMS, Rc, black_box, invented, whole_report};
     use wasm_bindgen_test::{Criterion, wasm_bindgen_bench};
-
-    /// The allocator of the page.
-    #[global_allocator]
-    static ALLOCATOR: rlsf::GlobalTlsf<Small> = rlsf::GlobalTlsf::new();
-
-    struct Small;
-
-    impl rlsf::GlobalTlsfOptions for Small {
-        const ENABLE_REALLOCATION: bool = false;
-    }
 
     #[wasm_bindgen_bench]
     fn report(criterion: &mut Criterion) {

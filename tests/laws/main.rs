@@ -2,6 +2,7 @@
 //! `PROPTEST_CASES` asks for more houses.
 #![cfg(not(target_family = "wasm"))]
 
+mod commissioning;
 mod delivery;
 mod demand;
 mod edits;
@@ -9,6 +10,7 @@ mod houses;
 mod network;
 mod sharing;
 mod text;
+mod trees;
 
 use proptest::test_runner::{Config, RngSeed};
 

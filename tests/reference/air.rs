@@ -2,7 +2,7 @@
 
 use super::{answers, off};
 use airtally::air::{self, Air};
-use airtally::quantity::{Length, Temperature};
+use airtally::quantity::{Length, Pressure, Temperature};
 use serde::Deserialize;
 
 #[derive(Deserialize, Debug)]
@@ -13,6 +13,9 @@ struct Answer {
     pressure: f64,
     saturation: f64,
     dew_point: f64,
+    ratio: f64,
+    enthalpy: f64,
+    wet_bulb: f64,
     density: f64,
     real_density: f64,
     real_viscosity: f64,
@@ -39,5 +42,25 @@ fn air_is_as_heavy_and_as_moist_as_the_libraries_say() {
         let dew = air::dew_point(saturation * answer.humidity).expect("a dew point");
         // The library seeks it to 0.001 K.
         assert!((dew.as_celsius() - answer.dew_point).abs() < 2e-3, "{} °C, {answer:?}", dew.as_celsius());
+    }
+}
+
+/// The same equations; the library seeks the wet bulb to 0.001 K.
+#[test]
+fn water_in_air_is_as_the_library_says() {
+    for answer in answers::<Answer>("air") {
+        let temperature = Temperature::from_celsius(answer.celsius);
+        let whole = Pressure::from_pa(answer.pressure);
+        let vapour = air::saturation(temperature).expect("a temperature with a vapour pressure") * answer.humidity;
+        let ratio = air::humidity_ratio(vapour, whole).expect("damp air");
+        assert!(off(ratio, answer.ratio) < 1e-9, "{ratio}, {answer:?}");
+        // 10⁻⁶ J/kg near nought, where heat above and below 0 °C cancel.
+        let enthalpy = air::enthalpy(temperature, ratio);
+        assert!(
+            (enthalpy - answer.enthalpy).abs() < 1e-9 * answer.enthalpy.abs() + 1e-6,
+            "{enthalpy} J/kg, {answer:?}"
+        );
+        let wet = air::wet_bulb(temperature, vapour, whole).expect("damp air").as_celsius();
+        assert!((wet - answer.wet_bulb).abs() < 2e-3, "{wet} °C, {answer:?}");
     }
 }

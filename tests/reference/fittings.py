@@ -1,10 +1,10 @@
-"""One length of duct with its fittings, bends, plates with a hole, and valves, after fluids, scipy and numpy."""
+"""One length of duct with its fittings, bends, mitres, edges, plates with a hole, and valves, after fluids, scipy and numpy."""
 
 import math
 import random
 
 import numpy as np
-from fluids import bend_rounded, diffuser_sharp, one_phase_dP
+from fluids import bend_miter, bend_rounded, diffuser_sharp, entrance_rounded, one_phase_dP
 from fluids.core import dP_from_K
 from fluids.flow_meter import C_Reader_Harris_Gallagher, discharge_coefficient_to_K
 from scipy.optimize import brentq
@@ -15,7 +15,7 @@ HOUR = 3600.0
 
 def answers():
     chance = random.Random(1738)
-    for part in (run, bend, widening, plate, hole, valve):
+    for part in (run, bend, widening, plate, hole, valve, mitre, edge):
         for _ in range(25):
             yield {"kind": part.__name__, **part(chance)}
 
@@ -78,6 +78,17 @@ def valve(chance):
     points = [[q, float(f"{scale * q**exponent * chance.uniform(0.9, 1.1):.4g}")] for q in flows]
     slope, height = np.polyfit(*np.log(np.array(points)).T, 1)
     return {"points": points, "exponent": float(slope), "scale": float(np.exp(height))}
+
+
+def mitre(chance):
+    angle = round(chance.uniform(5, 150), 3)
+    return {"angle": angle, "loss": float(bend_miter(angle, method="Rennels"))}
+
+
+def edge(chance):
+    """Out of a box into a tube, flush and rounded."""
+    radius = round(chance.uniform(0, 1), 4)
+    return {"radius": radius, "loss": float(entrance_rounded(Di=1.0, rc=radius, method="Rennels"))}
 
 
 def section(bore):

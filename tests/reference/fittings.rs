@@ -3,7 +3,7 @@
 use super::house::Tube;
 use super::{answers, off};
 use airtally::air::Air;
-use airtally::duct::bend::{Bend, loss, slow};
+use airtally::duct::bend::{Bend, loss, mitre, slow};
 use airtally::duct::change;
 use airtally::duct::friction::friction;
 use airtally::duct::restrictor::{hole_for, thin_plate};
@@ -62,6 +62,31 @@ fn a_sudden_widening_is_the_same_everywhere() {
     for answer in answers::<Wider>("widening") {
         let [narrow, wide] = [answer.narrow, answer.wide].map(|bore| Length::from_mm(bore).section());
         let ours = change::widening(narrow, wide).expect("a widening");
+        assert!(off(ours, answer.loss) < 1e-9, "{ours} and {answer:?}");
+    }
+}
+
+#[derive(Deserialize, Debug)]
+struct Mitre {
+    angle: f64,
+    loss: f64,
+}
+
+#[derive(Deserialize, Debug)]
+struct Edge {
+    radius: f64,
+    loss: f64,
+}
+
+/// The same equations of Rennels and Hudson.
+#[test]
+fn mitres_and_rounded_edges_are_the_same_everywhere() {
+    for answer in answers::<Mitre>("mitre") {
+        let ours = mitre(answer.angle).expect("a mitre");
+        assert!(off(ours, answer.loss) < 1e-9, "{ours} and {answer:?}");
+    }
+    for answer in answers::<Edge>("edge") {
+        let ours = change::into_rounded_tube(answer.radius).expect("an edge");
         assert!(off(ours, answer.loss) < 1e-9, "{ours} and {answer:?}");
     }
 }

@@ -2,21 +2,24 @@
 
 import json
 import random
+import statistics
 import time
 
 import networks
 import pipes
 
-TIMES = 5
+TIMES = 7
 
 
-def best(work):
+def tell(name, work):
+    """Least, usual and most, as the benchmarks of the crate are printed."""
     spent = []
     for _ in range(TIMES):
         began = time.perf_counter()
         work()
-        spent.append(time.perf_counter() - began)
-    return min(spent) * 1e6
+        spent.append((time.perf_counter() - began) * 1e6)
+    least, usual, most = min(spent), statistics.median(spent), max(spent)
+    print(f"{name} time: [{least:.0f} µs {usual:.0f} µs {most:.0f} µs]")
 
 
 if __name__ == "__main__":
@@ -24,9 +27,7 @@ if __name__ == "__main__":
         kept = [json.loads(line) for line in file]
     for network in kept:
         if network["kind"] == "network" and network["tubes"] in (40, 400):
-            spent = best(lambda: networks.solve(network))
-            print(f"  {network['tubes']} tubes, scipy, the equations in Python: {spent:.0f} µs")
+            tell(f"network/{network['tubes']} scipy", lambda: networks.solve(network))
     for tubes in (40, 400):
         net, _ = pipes.make(random.Random(1), tubes)
-        spent = best(lambda: pipes.solve(net))
-        print(f"  {tubes} tubes, pandapipes: {spent:.0f} µs")
+        tell(f"network/{tubes} pandapipes", lambda: pipes.solve(net))

@@ -1,8 +1,11 @@
 //! Cases about one function.
 
 use super::build::by_id;
+use super::flows::Flows;
+use super::heat::Heat;
 use super::physics::Physics;
 use super::read::Found;
+use super::sounds::Sound;
 use airtally::given::Givens;
 use airtally::id::CheckRule;
 use airtally::on_site::{self, AMERICAN_NOTCH, BRITISH_NOTCH, Least, Member};
@@ -39,8 +42,14 @@ pub enum Call {
     Outside { rules: String, check: String },
     /// Reads as `of-larger`, `of-average`, `from-average`, `within-tenth-of-supply`, `within-tenth-of-average`.
     Balance { supply: String, extract: String },
-    /// Moist air, a duct, a network.
+    /// Moist air, a duct.
     Physics(Physics),
+    /// A network, a fan.
+    Flows(Flows),
+    /// Water in air, cold ducts.
+    Heat(Heat),
+    /// Noise.
+    Sound(Sound),
 }
 
 impl Call {
@@ -65,6 +74,9 @@ impl Call {
                 after.map_or(Found::Nothing, |co2| Found::Number(co2.into()))
             }
             (Self::Physics(physics), what) => physics.read(what),
+            (Self::Flows(flows), what) => flows.read(what),
+            (Self::Heat(heat), what) => heat.read(what),
+            (Self::Sound(sound), what) => sound.read(what),
             (Self::Wood { member, depth }, what) => Found::Number(of_wood(member, as_length(depth), what).into()),
             (Self::Notch { rule, depth, span, at }, "notch") => {
                 let rule = if rule == "british" { &BRITISH_NOTCH } else { &AMERICAN_NOTCH };
@@ -162,7 +174,7 @@ fn as_duration(text: &str) -> Duration {
     Duration::of(typed(text, Kind::Duration, Unit::Hour)).expect("a time")
 }
 
-fn as_volume(text: &str) -> Volume {
+pub(super) fn as_volume(text: &str) -> Volume {
     Volume::of(typed(text, Kind::Volume, Unit::CubicMetre)).expect("a volume")
 }
 

@@ -3,10 +3,14 @@
 mod build;
 mod call;
 mod case;
+mod fitting;
+mod flows;
 mod grid;
+mod heat;
 mod issues;
 mod physics;
 mod read;
+mod sounds;
 
 use case::{Case, Expect, File};
 use read::Found;

@@ -1,14 +1,16 @@
 //! Cases about moist air, one duct or a small network. What has no unit, or one that nobody types, reads as a `ratio`.
 
 use super::call::{as_area, as_flow, as_length, as_pressure, as_temperature};
+use super::fitting::{Fitting, tightness};
 use super::read::Found;
 use airtally::air::{self, Air};
+use airtally::duct::band;
 use airtally::duct::bend::{self, Bend};
-use airtally::duct::leak::Tightness;
+use airtally::duct::roughness::Surface;
 use airtally::duct::section::Section;
 use airtally::duct::terminal::PowerLaw;
 use airtally::duct::{change, friction, restrictor};
-use airtally::network::{Branch, Duct, End, Fan, Joint, Law, Network};
+use airtally::network::{Duct, Law};
 use airtally::quantity::{Flow, Length, Measure, Pressure, Temperature, Unit};
 use serde::Deserialize;
 
@@ -24,8 +26,11 @@ pub enum Physics {
     Friction { reynolds: f64, roughness: f64 },
     /// Reads as `area`, `hydraulic-bore`.
     Section { shape: String, wide: String, high: String },
-    /// A metre of duct in air of 20 °C and 50 % at sea level: reads as `pressure`.
+    /// A metre of duct in air of 20 °C and 50 % at sea level: reads as `pressure`, and against the same of a round bore, say
+    /// `over 75 mm`.
     Metre { shape: String, wide: String, high: String, roughness: String, flow: String },
+    /// A metre of round tube of two walls: reads as `jumps`, whether it may creep or be turbulent.
+    Band { bore: String, flow: String },
     /// Reads as `local`, and with the friction of its arc as `whole`.
     Bend { angle: f64, radius: f64, reynolds: f64, roughness: f64 },
     /// Round ducts: reads as `widening`, `narrowing`.
@@ -38,34 +43,8 @@ pub enum Physics {
     Valve { points: Vec<(f64, f64)>, flow: String },
     /// Reads as `leak`.
     Loses { class: String, wall: String, pressure: String },
-    /// A fan, its path, and tubes out of one manifold, in Pa and m³/h: reads as `all`, `tube 1`, `manifold`, `given`.
-    Tubes(Tubes),
-}
-
-#[derive(Clone, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Tubes {
-    shut: f64,
-    #[serde(default)]
-    fan_linear: f64,
-    fan_square: f64,
-    #[serde(default = "one")]
-    speed: f64,
-    #[serde(default = "rated")]
-    density: f64,
-    #[serde(default)]
-    path_linear: f64,
-    path_square: f64,
-    tubes: Vec<f64>,
-}
-
-fn one() -> f64 {
-    1.0
-}
-
-/// kg/m³ for which resistances are stated.
-fn rated() -> f64 {
-    1.2
+    /// What stands in a duct's way.
+    Fitting(Fitting),
 }
 
 impl Physics {
@@ -82,9 +61,18 @@ impl Physics {
             (Self::Section { shape, wide, high }, "hydraulic-bore") => {
                 measure(Some(section(shape, wide, high).hydraulic_bore()))
             }
-            (Self::Metre { shape, wide, high, roughness, flow }, "pressure") => {
-                let metre = a_metre(section(shape, wide, high), as_length(roughness));
-                measure(Some(Law::default().duct(metre).pressure(as_flow(flow))))
+            (Self::Metre { shape, wide, high, roughness, flow }, what) => {
+                let of = |section| Law::default().duct(a_metre(section, as_length(roughness))).pressure(as_flow(flow));
+                let own = of(section(shape, wide, high));
+                match what.strip_prefix("over ") {
+                    Some(bore) => bare(Some(own.as_pa() / of(Section::Round(as_length(bore))).as_pa())),
+                    None => measure((what == "pressure").then_some(own)),
+                }
+            }
+            (Self::Band { bore, flow }, "jumps") => {
+                let roughness = Surface::TwoWalls.roughness();
+                let band = band::per_metre(as_flow(flow), as_length(bore), roughness, usual_air());
+                Found::Text(if band.expect("a tube").jumps { "yes" } else { "no" }.to_owned())
             }
             (Self::Bend { angle, radius, reynolds, roughness }, what) => {
                 let wall = friction::friction(*reynolds, *roughness).factor;
@@ -104,10 +92,9 @@ impl Physics {
             }
             (Self::Valve { points, flow }, what) => of_valve(points, as_flow(flow), what),
             (Self::Loses { class, wall, pressure }, "leak") => {
-                let class = Tightness::ALL.into_iter().find(|known| format!("{known:?}") == *class).expect("a class");
-                measure(Some(class.leak(as_area(wall), as_pressure(pressure))))
+                measure(Some(tightness(class).leak(as_area(wall), as_pressure(pressure))))
             }
-            (Self::Tubes(tubes), what) => tubes.read(what),
+            (Self::Fitting(fitting), what) => fitting.read(what),
             _ => panic!("nothing reads as \"{what}\" here"),
         }
     }
@@ -125,7 +112,7 @@ fn of_air(temperature: Temperature, humidity: f64, pressure: Pressure, what: &st
     }
 }
 
-fn section(shape: &str, wide: &str, high: &str) -> Section {
+pub(super) fn section(shape: &str, wide: &str, high: &str) -> Section {
     let (wide, high) = (as_length(wide), as_length(high));
     match shape {
         "round" => Section::Round(wide),
@@ -168,49 +155,15 @@ fn of_valve(points: &[(f64, f64)], flow: Flow, what: &str) -> Found {
     }
 }
 
-impl Tubes {
-    fn read(&self, what: &str) -> Found {
-        let (network, manifold) = self.network();
-        let flowing = network.solve(None).expect("an answer");
-        let flow = |at: usize| measure(flowing.flows.get(at).copied());
-        let fan = network.branches()[0].fan.as_ref().expect("the fan");
-        match what.split_once(' ') {
-            Some(("tube", number)) => flow(number.parse().expect("the number of a tube")),
-            _ if what == "all" => flow(0),
-            _ if what == "manifold" => measure(flowing.pressure(manifold)),
-            _ if what == "given" => measure(fan.pressure(flowing.flows[0])),
-            _ => panic!("nothing reads as \"{what}\" of tubes"),
-        }
-    }
-
-    fn network(&self) -> (Network, Joint) {
-        let mut network = Network::default();
-        let manifold = network.joint();
-        let one = Flow::from_m3h(1.0);
-        let pascal = Pressure::from_pa;
-        // What grows with the square grows with the air's density too.
-        let heavy = self.density / rated();
-        let fan = Fan::Formula { shut: self.shut, linear: self.fan_linear, square: self.fan_square };
-        let fan = Some(fan.at(self.speed, self.density));
-        let law = Law::default().rated(pascal(self.path_linear), pascal(self.path_square * heavy), one);
-        network.branch(Branch { from: End::Open, to: End::At(manifold), law, fan }).expect("the path");
-        for square in &self.tubes {
-            let law = Law::default().rated(Pressure::ZERO, pascal(square * heavy), one);
-            network.branch(Branch { from: End::At(manifold), to: End::Open, law, fan: None }).expect("a tube");
-        }
-        (network, manifold)
-    }
-}
-
 /// 20 °C, 50 %, at sea level.
 fn usual_air() -> Air {
     Air::at(Temperature::from_celsius(20.0), 0.5, Pressure::from_pa(101_325.0)).expect("air")
 }
 
-fn measure(found: Option<impl Into<Measure>>) -> Found {
+pub(super) fn measure(found: Option<impl Into<Measure>>) -> Found {
     found.map_or(Found::Nothing, |found| Found::Number(found.into()))
 }
 
-fn bare(number: Option<f64>) -> Found {
+pub(super) fn bare(number: Option<f64>) -> Found {
     measure(number.map(|number| Measure::new(number, Unit::Ratio)))
 }

@@ -1,5 +1,9 @@
 //! Moist air: what it weighs, how it resists, when its water condenses.
 
+mod moisture;
+
+pub use moisture::{enthalpy, humidity_ratio, wet_bulb};
+
 use crate::power::power;
 use crate::quantity::{Length, Pressure, Temperature};
 

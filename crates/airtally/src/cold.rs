@@ -68,12 +68,15 @@ impl ColdDuct {
         let wide = self.bore + thickness * 2.0;
         let room = self.room.as_celsius();
         Temperature::from_celsius(
-            room - self.taken(thickness, outer) * (room - self.inside.as_celsius()) / (outer * around(wide)),
+            room - self.per_metre(thickness, outer) * (room - self.inside.as_celsius()) / (outer * around(wide)),
         )
     }
 
-    /// W/(m·K) through the insulation of a metre.
-    fn taken(&self, thickness: Length, outer: f64) -> f64 {
+    /// How well heat comes through the insulation of a metre, W/(m·K).
+    ///
+    /// * Equation: `U' = 1/(1/(h_i·π·d) + ln(D/d)/(2π·λ) + 1/(h_e·π·D))`
+    /// * Source: ISO 12241, 2022 (from memory)
+    pub fn per_metre(&self, thickness: Length, outer: f64) -> f64 {
         let wide = self.bore + thickness * 2.0;
         let wall = libm::log(wide.as_m() / self.bore.as_m()) / (2.0 * std::f64::consts::PI * self.conductivity);
         1.0 / (1.0 / (self.inner * around(self.bore)) + wall + 1.0 / (outer * around(wide)))
@@ -133,7 +136,8 @@ impl ColdDuct {
     /// ```
     pub fn after(&self, length: Length, thickness: Length, outer: f64, flow: Flow, air: Air) -> Temperature {
         let carried = air.density() * flow.as_m3h() / 3600.0 * HEAT_CAPACITY;
-        let left = if carried > 0.0 { libm::exp(-self.taken(thickness, outer) * length.as_m() / carried) } else { 0.0 };
+        let left =
+            if carried > 0.0 { libm::exp(-self.per_metre(thickness, outer) * length.as_m() / carried) } else { 0.0 };
         let room = self.room.as_celsius();
         Temperature::from_celsius(room + (self.inside.as_celsius() - room) * left)
     }

@@ -17,13 +17,13 @@ pub fn ask() -> Outcome {
     }
 }
 
-/// The solver's peers on the same networks; for people to read.
-pub fn peers() -> Outcome {
+/// The solver's peers on the same networks: what they print. For people to read.
+pub fn peers() -> Outcome<String> {
     match packages() {
-        Ok(packages) => run::live(python(&packages).arg("pace.py")),
+        Ok(packages) => Ok(run::printed(python(&packages).arg("pace.py"))?.text),
         Err(reason) => {
             println!("The peers cannot be timed here: {reason}");
-            Ok(())
+            Ok(String::new())
         }
     }
 }

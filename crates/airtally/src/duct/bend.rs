@@ -1,4 +1,4 @@
-//! Round bends. In the small tubes of a house a bend takes twice what tables of large ducts say.
+//! Round bends and mitres. In the small tubes of a house a bend takes twice what tables of large ducts say.
 
 /// A bend of a round duct.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -65,6 +65,24 @@ fn sine(x: f64) -> f64 {
     let square = x * x;
     let series = |rest: f64, n: f64| 1.0 - square / (2.0 * n * (2.0 * n + 1.0)) * rest;
     x * [9.0, 8.0, 7.0, 6.0, 5.0, 4.0, 3.0, 2.0, 1.0].into_iter().fold(1.0, series)
+}
+
+/// Loss of a mitre: two ducts cut at a slant and joined without a radius.
+///
+/// * Equation: `K = 0.42·sin(δ/2) + 2.56·sin³(δ/2)`
+/// * Units: δ in degrees turned
+/// * Valid range: 0 < δ ≤ 150; `None` otherwise
+/// * Errors: turbulent flow; four times a pressed bend at 90°, which is why nobody should make one
+/// * Source: Rennels and Hudson 2012, Pipe Flow, as a public reference library has it
+///
+/// ```
+/// use airtally::duct::bend::mitre;
+/// // Worked number of that library.
+/// assert!((mitre(90.0).unwrap() - 1.202).abs() < 5e-4);
+/// ```
+pub fn mitre(angle: f64) -> Option<f64> {
+    let half = sine(angle.to_radians() / 2.0);
+    (angle > 0.0 && angle <= 150.0).then_some((0.42 + 2.56 * half * half) * half)
 }
 
 /// How much more a bend takes where the flow is slow (`k_Re`), straight between the printed points.

@@ -30,6 +30,22 @@ impl Tightness {
         }
     }
 
+    /// The same limit as a leakage class of American tests: cfm for each 100 ft² of wall at 1 inch of water.
+    ///
+    /// * Equation: `C_L = F / p^0.65`
+    /// * Errors: classes there are 48, 24, 12, 6 and 3; what is given here lies between them. Inches of water of 60 °F; of 4 °C it
+    ///   is 0.07 % more
+    /// * Source: HVAC Air Duct Leakage Test Manual; units by definition
+    ///
+    /// ```
+    /// use airtally::duct::leak::Tightness;
+    /// // Worked number of a handbook table, for an inch of water of 4 °C.
+    /// assert!((Tightness::C.american() / 2.132 - 1.0).abs() < 1e-3);
+    /// ```
+    pub fn american(self) -> f64 {
+        self.leak(Area::from_ft2(100.0), Pressure::from_inwc(1.0)).as_cfm()
+    }
+
     /// The most that a duct of this class may lose.
     ///
     /// * Equation: `q = K·A·p^0.65`

@@ -6,6 +6,7 @@
 pub mod band;
 pub mod bend;
 pub mod change;
+pub mod corrugated;
 pub mod friction;
 pub mod leak;
 pub mod restrictor;

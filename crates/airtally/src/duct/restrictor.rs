@@ -1,6 +1,7 @@
-//! A thin plate with a hole, that takes from a run what the others need.
+//! A plate with a hole, that takes from a run what the others need.
 
 use crate::air::Air;
+use crate::power::power;
 use crate::quantity::{Flow, Length, Pressure};
 
 /// Loss of a thin sharp plate, on the speed of the tube, by its hole in bores (`d₀/d`).
@@ -19,6 +20,29 @@ pub fn thin_plate(hole: f64) -> Option<f64> {
     let open = hole * hole;
     let narrowed = 1.0 + 0.707 * f64::sqrt(1.0 - open) - open;
     (hole > 0.0 && hole <= 1.0).then(|| narrowed * narrowed / (open * open))
+}
+
+/// Loss of a plate that is not thin, on the speed of the tube, by its hole in bores and its thickness in holes (`l = t/d₀`).
+///
+/// * Equation: `K = (0.5·(1 − β²)^0.75 + τ·(1 − β²)^1.375 + (1 − β²)² + 0.02·l) / β⁴`, `τ = (2.4 − l)·10^(−φ)`,
+///   `φ = 0.25 + 0.535·l⁸/(0.05 + l⁸)`
+/// * Valid range: 0 < β ≤ 1, 0.015 < l ≤ 2.4, Reynolds number of the hole above 1000; `None` otherwise
+/// * Source: Idelchik, diagram 4-15
+///
+/// ```
+/// use airtally::duct::restrictor::thick_plate;
+/// // Worked number of a handbook table: a hole of 40 mm in a plate of 2 mm and a bore of 63 mm.
+/// assert!((thick_plate(40.0 / 63.0, 2.0 / 40.0).unwrap() - 8.287).abs() < 5e-4);
+/// ```
+pub fn thick_plate(hole: f64, thickness: f64) -> Option<f64> {
+    let open = hole * hole;
+    let shut = 1.0 - open;
+    let eighth = power(thickness, 8.0);
+    let phi = 0.25 + 0.535 * eighth / (0.05 + eighth);
+    let tau = (2.4 - thickness) * power(10.0, -phi);
+    let jet = 0.5 * power(shut, 0.75) + tau * power(shut, 1.375) + shut * shut + 0.02 * thickness;
+    let known = hole > 0.0 && hole <= 1.0 && thickness > 0.015 && thickness <= 2.4;
+    known.then_some(jet / (open * open))
 }
 
 /// The hole that takes this pressure at this flow.

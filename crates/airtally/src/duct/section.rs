@@ -1,5 +1,6 @@
 //! The inside of a tube or duct: round, flat oval, rectangular.
 
+use crate::power::power;
 use crate::quantity::{Area, Length};
 
 /// The clear inside of a duct. Outside sizes have no place here: "75" is a tube with a bore of about 63 mm.
@@ -69,6 +70,30 @@ impl Section {
             Self::Round(bore) => bore,
             Self::Oval { .. } | Self::Rectangle { .. } => {
                 Length::from_m(4.0 * self.area().as_m2() / self.perimeter().as_m())
+            }
+        }
+    }
+
+    /// The round duct that tables of equal friction put beside it, at the same flow. For telling and choosing only: losses are
+    /// calculated from [`Section::hydraulic_bore`].
+    ///
+    /// * Equation: rectangle `D_e = 1.30·(a·b)^0.625 / (a + b)^0.25`, oval `D_e = 1.55·A^0.625 / P^0.25`
+    /// * Errors: later work (Koch 2008) finds both unsupported; within 3 % of the pressure for the flat ovals of houses
+    /// * Source: Huebscher 1948 for rectangles, Heyt and Diaz 1975 for flat ovals
+    ///
+    /// ```
+    /// use airtally::{duct::section::Section, quantity::Length};
+    /// let flat = Section::Rectangle { wide: Length::from_mm(200.0), high: Length::from_mm(100.0) };
+    /// // Worked number of a handbook: 152.3 mm.
+    /// assert!((flat.equal_round().as_mm() - 152.3).abs() < 0.05);
+    /// ```
+    pub fn equal_round(self) -> Length {
+        let area = self.area().as_m2();
+        match self {
+            Self::Round(bore) => bore,
+            Self::Oval { .. } => Length::from_m(1.55 * power(area, 0.625) / power(self.perimeter().as_m(), 0.25)),
+            Self::Rectangle { wide, high } => {
+                Length::from_m(1.30 * power(area, 0.625) / power((wide + high).as_m(), 0.25))
             }
         }
     }

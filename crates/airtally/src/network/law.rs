@@ -122,6 +122,19 @@ impl Law {
         self.rated(Pressure::ZERO, pressure, at)
     }
 
+    /// Everything so far takes so many times as much.
+    pub fn times(mut self, times: f64) -> Self {
+        for piece in &mut self.pieces {
+            piece.head *= times;
+        }
+        for (scale, _) in &mut self.powers {
+            *scale *= times;
+        }
+        self.linear *= times;
+        self.square *= times;
+        self
+    }
+
     /// What it takes at a flow.
     pub fn pressure(&self, flow: Flow) -> Pressure {
         Pressure::from_pa(self.at(per_second(flow)).pressure)

@@ -4,7 +4,9 @@
 //! out into the open. Any number of branches may lie side by side. Every branch resists more, the more flows, so there is
 //! one answer, and [`Network::solve`] finds it from any start.
 
+mod balance;
 mod fan;
+mod fit;
 mod law;
 mod solve;
 mod specific;
@@ -12,7 +14,9 @@ mod specific;
 #[cfg(test)]
 mod tests;
 
+pub use balance::{Balance, balance};
 pub use fan::Fan;
+pub use fit::{Fit, Readings, fit};
 pub use law::{Duct, Law};
 pub use solve::{Flowing, Start};
 pub use specific::SpecificPower;
@@ -142,14 +146,6 @@ impl Network {
             }
         }
         ends.iter().position(|ends| *ends < 2).map(Joint)
-    }
-}
-
-/// The pressure at an end.
-fn pressure_at(end: End, pressures: &[f64]) -> f64 {
-    match end {
-        End::Open => 0.0,
-        End::At(Joint(at)) => pressures.get(at).copied().unwrap_or(0.0),
     }
 }
 

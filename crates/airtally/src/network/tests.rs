@@ -88,6 +88,27 @@ fn a_fan_meets_its_system_where_the_handbook_says() {
     assert!((flow(fan.at(1.0, thin), 0.0030 * thin / 1.2, 0.15) - 230.8).abs() < 0.05);
 }
 
+/// Closed form: with a fan held at a flow and the pressure of the manifold read, R = p/q² for each tube, and nothing is said of
+/// the path; without the pressure only shares are.
+#[test]
+fn a_held_flow_tells_the_tubes_and_not_the_path() {
+    let read = [30.0, 20.0, 10.0].map(Flow::from_m3h);
+    let round = |pressure: Option<f64>| Readings {
+        fan: Fan::Steady(Flow::from_m3h(60.0)),
+        added: vec![Law::default(); 3],
+        flows: read.to_vec(),
+        pressure: pressure.map(Pressure::from_pa),
+    };
+    let tubes = [0.1, 0.1, 0.1].map(quadratic);
+    let found = fit(&quadratic(0.01), &tubes, &[round(Some(36.0))]).unwrap();
+    assert!((found.path - 1.0).abs() < 1e-12 && found.off < 1e-9, "{found:?}");
+    for (times, m3h) in found.tubes.iter().zip([30.0, 20.0, 10.0]) {
+        assert!((times * 0.1 - 36.0 / (m3h * m3h)).abs() < 1e-8, "{times} at {m3h} m³/h");
+    }
+    assert_eq!(fit(&quadratic(0.01), &tubes, &[round(None)]), None);
+    assert_eq!(fit(&quadratic(0.01), &tubes[..2], &[round(Some(36.0))]), None);
+}
+
 #[test]
 fn forty_tubes_on_two_manifolds_keep_their_air() {
     let mut network = Network::default();

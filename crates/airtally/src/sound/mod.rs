@@ -11,7 +11,7 @@ mod ways;
 mod tests;
 
 pub use rooms::{Heard, heard};
-pub use sources::{bend, fan, fan_bands, straight, valve};
+pub use sources::{at_speed, bend, fan, fan_bands, straight, straight_level, valve};
 pub use spectrum::{BANDS, Spectrum};
 pub use voice::{VOICE, Voice};
-pub use ways::{end_reflection, room, silencer, split};
+pub use ways::{end_reflection, furnished_room, room, silencer, split};

@@ -1,6 +1,6 @@
 //! Every room of a house: from the unit through silencer, splits, manifold, tube and valve to an ear.
 
-use super::sources::{bend, fan, fan_bands, straight, valve};
+use super::sources::{at_speed, bend, fan, fan_bands, straight, valve};
 use super::spectrum::{Spectrum, lg};
 use super::voice::{Speaking, Voice};
 use super::ways;
@@ -158,7 +158,7 @@ impl Chain<'_> {
             let inside = Pressure::of(self.givens.measure(G::UnitInside)).unwrap_or(Pressure::ZERO);
             return fan_bands(fan(total, outside + inside));
         }
-        let slower = 50.0 * lg(total.as_m3h() / self.shares.at(Level::Boost).total.as_m3h());
+        let slower = at_speed(total.as_m3h() / self.shares.at(Level::Boost).total.as_m3h());
         let shape = fan_bands(0.0);
         fan_bands(measured + slower - shape.a_weighted())
     }

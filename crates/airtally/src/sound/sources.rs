@@ -18,6 +18,16 @@ pub fn fan(flow: Flow, pressure: Pressure) -> f64 {
     37.0 + 10.0 * lg(flow.as_m3h() / 3600.0) + 20.0 * lg(pressure.as_pa())
 }
 
+/// How much louder a fan is at this part of its speed, dB. Equation: `50·lg(n₂/n₁)`.
+///
+/// ```
+/// // Worked number of the handbook: at 70 %.
+/// assert!((airtally::sound::at_speed(0.7) + 7.745).abs() < 5e-4);
+/// ```
+pub fn at_speed(part: f64) -> f64 {
+    50.0 * lg(part)
+}
+
 /// How a fan with backward-curved blades shares its level among the bands, dB: 8 below the sum, falling by 5 from octave to
 /// octave above 500 Hz. From memory.
 pub const fn fan_bands(level: f64) -> Spectrum {
@@ -46,7 +56,7 @@ pub fn valve(measured: f64, flow: Flow) -> Spectrum {
 
 /// Flow noise of a straight round duct.
 ///
-/// * Equation: `L_W = 7 + 50·lg v + 10·lg S`, each octave `−2 − 26·lg(1.14 + 0.02·f/v)` of it
+/// * Equation: each octave `−2 − 26·lg(1.14 + 0.02·f/v)` of [`straight_level`]
 /// * Valid range: 3 to 20 m/s; below it is an extrapolation
 /// * Source: VDI 2081-1 (from memory)
 pub fn straight(speed: Velocity, bore: Length) -> Spectrum {
@@ -54,8 +64,22 @@ pub fn straight(speed: Velocity, bore: Length) -> Spectrum {
     if v <= 0.0 {
         return Spectrum::SILENT;
     }
-    let level = 7.0 + 50.0 * lg(v) + 10.0 * lg(bore.section().as_m2());
+    let level = straight_level(speed, bore);
     Spectrum(BANDS.map(|f| level - 2.0 - 26.0 * lg(1.14 + 0.02 * f / v)))
+}
+
+/// Flow noise of a straight round duct, all octaves together, dB.
+///
+/// * Equation: `L_W = 7 + 50·lg v + 10·lg S`
+/// * Valid range, source: as [`straight`]
+///
+/// ```
+/// use airtally::{quantity::{Length, Velocity}, sound::straight_level};
+/// // Worked number of the handbook: 4 m/s in 160 mm.
+/// assert!((straight_level(Velocity::from_ms(4.0), Length::from_mm(160.0)) - 20.14).abs() < 0.005);
+/// ```
+pub fn straight_level(speed: Velocity, bore: Length) -> f64 {
+    7.0 + 50.0 * lg(speed.as_ms()) + 10.0 * lg(bore.section().as_m2())
 }
 
 /// Flow noise of a bend.
