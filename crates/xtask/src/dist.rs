@@ -34,7 +34,7 @@ pub fn trunk_with(folders: &[PathBuf]) -> Outcome<Command> {
 
 /// Flags that keep the paths of this machine out of the shipped file: they would tell a stranger who built it,
 /// and the same source would give other bytes in another folder.
-fn nameless_paths() -> Outcome<String> {
+pub fn nameless_paths() -> Outcome<String> {
     let home = std::env::home_dir().ok_or("There is no home folder.")?;
     let cargo = std::env::var_os("CARGO_HOME").map(PathBuf::from).unwrap_or_else(|| home.join(".cargo"));
     let sysroot = run::answer(Command::new("rustc").args(["--print", "sysroot"]).current_dir(place::root()))?;
