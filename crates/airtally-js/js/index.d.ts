@@ -256,7 +256,7 @@ export interface Term {
 
 export type From =
   | { kind: "line"; line: number }
-  | { kind: "setting"; key: string; name: string }
+  | { kind: "setting"; key: string }
   | { kind: "typed"; field: string | null; room: number | null }
   | { kind: "counted" }
   | { kind: "printed"; source: string };

@@ -7,7 +7,7 @@ use airtally::issue::Place;
 use airtally::report::Report;
 use airtally::save::Tree;
 use airtally::working::{Line, LineId, Origin, Term};
-use airtally_words::{formula, given, standing};
+use airtally_words::{formula, standing};
 
 /// Every line, so that the number of a line is its place in the list.
 pub fn tree(report: &Report) -> Tree {
@@ -42,9 +42,7 @@ fn term(term: &Term, line: &Line) -> Tree {
 fn from(origin: &Origin) -> Tree {
     match origin {
         Origin::Line(line) => map([("kind", "line".into()), ("line", count(line.number()))]),
-        Origin::Given(id) => {
-            map([("kind", "setting".into()), ("key", id.given().key.into()), ("name", given::name(*id).into())])
-        }
+        Origin::Given(id) => map([("kind", "setting".into()), ("key", id.given().key.into())]),
         Origin::Typed(field) => {
             let place = Place::Field(*field);
             let (field, room) = (field_of(place), room_of(place));

@@ -16,7 +16,8 @@ fn at(value: &JsValue, path: &str) -> JsValue {
 fn house() -> House {
     let floor = Field::House(HouseField::FloorArea);
     let house = Edit::Set(floor, "150".into(), Unit::SquareMetre).apply(&House::new());
-    let house = [RoomKind::Bedroom, RoomKind::Kitchen].iter().fold(house, |house, kind| Edit::AddRoom(*kind).apply(&house));
+    let house =
+        [RoomKind::Bedroom, RoomKind::Kitchen].iter().fold(house, |house, kind| Edit::AddRoom(*kind).apply(&house));
     Edit::Set(Field::Room(RoomId(1), RoomField::Area), "12 furlongs".into(), Unit::SquareMetre).apply(&house)
 }
 
@@ -69,4 +70,44 @@ fn everything_that_comes_out_is_plain() {
         assert_eq!(JSON::stringify(&again).unwrap(), text);
         assert!(!String::from(text).is_empty());
     }
+}
+
+/// The texts between quotes of a piece of source.
+fn quoted(text: &str) -> Vec<&str> {
+    text.split('"').skip(1).step_by(2).collect()
+}
+
+fn between<'a>(text: &'a str, head: &str, end: &str) -> &'a str {
+    text.split_once(head).unwrap_or_else(|| panic!("{head}")).1.split_once(end).unwrap().0
+}
+
+#[wasm_bindgen_test]
+fn the_types_know_every_id_that_the_file_has_no_name_for() {
+    let (types, ids) = (include_str!("../js/index.d.ts"), include_str!("id.rs"));
+    let unions = [
+        ("Level", "level"),
+        ("Role", "role"),
+        ("Why", "why"),
+        ("Asks", "asks"),
+        ("Severity", "severity"),
+        ("Mark", "mark"),
+    ];
+    for (union, function) in unions {
+        let mut typed = quoted(between(types, &format!("export type {union} ="), ";"));
+        let mut given = quoted(between(ids, &format!("pub const fn {function}("), "\n}"));
+        typed.sort_unstable();
+        given.sort_unstable();
+        assert_eq!(typed, given, "{union}");
+    }
+    let codes = quoted(between(types, "export type ErrorCode =", ";"));
+    use airtally_door::Code::{NotAHouse, NotJson, NotWritten, TooLong, TooManyRooms};
+    for code in [NotAHouse, NotJson, NotWritten, TooLong, TooManyRooms] {
+        assert!(codes.contains(&code.id()), "{}", code.id());
+    }
+}
+
+#[wasm_bindgen_test]
+fn the_package_has_the_version_of_the_workspace() {
+    let version = format!("\"version\": \"{}\"", env!("CARGO_PKG_VERSION"));
+    assert!(include_str!("../js/package.json").contains(&version));
 }
