@@ -1,11 +1,11 @@
 //! The page as it ships, and Trunk with its tools in PATH.
 
 use crate::lean::lean;
-use crate::{Outcome, files, node, place, run, tools};
+use crate::{Outcome, embed, files, node, place, run, tools};
 use std::path::PathBuf;
 use std::process::Command;
 
-/// Builds the page as it ships into target/dist.
+/// Builds the page as it ships into target/dist, and beside it what other pages embed.
 pub fn dist() -> Outcome {
     node::kit()?;
     let mut trunk = trunk_with(&tools::for_page()?)?;
@@ -13,7 +13,8 @@ pub fn dist() -> Outcome {
     trunk.env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", nameless_paths()?);
     lean(&mut trunk)?;
     run::live(&mut trunk)?;
-    files::remove(&place::dist().join(".trunk-lock"))
+    files::remove(&place::dist().join(".trunk-lock"))?;
+    embed::embed()
 }
 
 /// Runs the pinned Trunk with these arguments.

@@ -5,6 +5,7 @@
 mod bench;
 mod browser;
 mod dist;
+mod embed;
 mod files;
 mod finish;
 mod imports;

@@ -2,11 +2,13 @@ import { execFile } from "node:child_process";
 import { join } from "node:path";
 import { promisify } from "node:util";
 
-export const title = "publint and are-the-types-wrong find nothing";
+export const title = "publint and are-the-types-wrong find nothing; all of it may be imported where there is no page";
 
 const run = promisify(execFile);
 
-export default async function ({ installed, packed }) {
+export default async function ({ yard, installed, packed }) {
+  const imports = ["airtally-js", "airtally-js/sizer", "airtally-js/frame"].map((path) => `import "${path}";`).join("");
+  await run("node", ["--input-type=module", "--eval", imports], { cwd: yard });
   await says("publint/src/cli.js", ["run", installed, "--strict", "--pack", "false"]);
   // There is no CommonJS of it, on purpose.
   await says("@arethetypeswrong/cli/dist/index.js", [packed, "--profile", "esm-only", "--no-emoji", "--no-color", ...LEFT_OUT]);

@@ -19,22 +19,23 @@ const PRINTS = [
 
 export default async function ({ yard, installed, browser }) {
   const text = await readFile(join(installed, "README.md"), "utf8");
-  const examples = [...text.matchAll(/^```\w+ (node|page|bundle)\n(.*?)^```$/gms)];
+  const examples = [...text.matchAll(/^```\w+ (node|page|bundle|sizer)\n(.*?)^```$/gms)];
   const of = (kind) => examples.filter(([, its]) => its === kind).map(([, , code]) => code);
-  assert.deepEqual([of("node").length, of("page").length, of("bundle").length], [PRINTS.length, 1, 1]);
+  assert.deepEqual(["node", "page", "bundle", "sizer"].map((kind) => of(kind).length), [PRINTS.length, 1, 1, 1]);
   for (const [at, code] of of("node").entries()) {
     const file = join(yard, `example-${at}.mjs`);
     await writeFile(file, code);
     const { stdout } = await run("node", [file], { cwd: yard });
     for (const line of PRINTS[at]) assert.match(stdout, line);
   }
-  await writeFile(join(yard, "page.html"), html(of("page")[0]));
+  for (const kind of ["page", "sizer"]) await writeFile(join(yard, `${kind}.html`), html(of(kind)[0]));
   await bundled(yard, of("bundle")[0]);
   const site = await serve(yard);
   try {
     // IRC 2021, table M1505.4.3(1): 1 501 to 3 000 ft² and 0 to 1 bedrooms, 45 cfm.
     await shows(browser, `${site.url}page.html`, /^Normal: 45\u00a0cfm$/);
     await shows(browser, `${site.url}bundle/index.html`, /^\d+ rule sets$/);
+    await shows(browser, `${site.url}sizer.html`, /^Your house\n.*Ask us for an offer/s);
   } finally {
     await site.stop();
   }
@@ -65,7 +66,7 @@ async function shows(browser, url, words) {
   tab.on("pageerror", (error) => wrong.push(String(error)));
   tab.on("console", (message) => message.type() === "error" && wrong.push(message.text()));
   await tab.goto(url);
-  const said = () => tab.evaluate(() => document.body.innerText.trim());
+  const said = () => tab.evaluate(() => (document.querySelector("airtally-sizer")?.shadowRoot.querySelector(".sheet") ?? document.body).innerText.trim());
   for (let wait = 0; wait < 50 && !words.test(await said()) && wrong.length === 0; wait += 1) await tab.waitForTimeout(100);
   assert.deepEqual(wrong, [], url);
   assert.match(await said(), words);

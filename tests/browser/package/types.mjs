@@ -22,6 +22,8 @@ export default async function ({ yard, installed }) {
   const lines = [
     `import { HouseError, choices, sketch, start, tally } from "airtally-js";`,
     `import type { HouseFile, Offered, Tally } from "airtally-js";`,
+    `import { SizerFrame } from "airtally-js/frame";`,
+    `import "airtally-js/sizer";`,
     `import type { Display, HouseField, RoomField, RoomKind, RuleSetId, TubeSize, UnitId } from "airtally-js";`,
     `type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : false;`,
     ...Object.entries({
@@ -46,6 +48,11 @@ const USED = [
   `  await start(new URL("file:///x"));`,
   `  const { levels, rooms } = tally(sketch({ rooms: [{ kind: "wc", area: "2 m2" }] }), { working: true });`,
   `  try { tally("{}"); } catch (error) { if (error instanceof HouseError && error.code === "not-json") return error.hint; }`,
+  `  const sizer = document.createElement("airtally-sizer");`,
+  `  sizer.addEventListener("airtally-ask", ({ detail }) => detail.result.levels.boost.total.value.toFixed(1));`,
+  `  const taken: HouseFile = await new SizerFrame(document.createElement("iframe")).take();`,
+  `  const { tubes }: Tally = await sizer.put(taken);`,
+  `  sizer.house = sketch({ name: String(tubes.count) });`,
   `  return levels.normal.required.text + (rooms[0]?.supply?.run.mark ?? choices().rules[0]?.name);`,
   `}`,
 ];
