@@ -19,14 +19,14 @@ export class Sizer extends Element {
   #result = null;
   #sheet = null;
   #later = 0;
-  #ready;
+  #done;
+  #ready = new Promise((done) => (this.#done = done));
 
   constructor() {
     super();
     const root = this.attachShadow({ mode: "open" });
     root.adoptedStyleSheets = [look()];
     this.#sheet = new Sheet(root, { changes: (house) => this.#changed(house), asks: () => this.#tell("ask", this.#now()) });
-    this.#ready = new Promise((done) => (this.#sheet.ready = done));
   }
 
   connectedCallback() {
@@ -99,10 +99,8 @@ export class Sizer extends Element {
     const [name, source] = [this.getAttribute("keep"), this.getAttribute("src")];
     const own = kept(name);
     for (const house of [this.#house, own, source && this.#fetched(source), begin()]) {
-      if (await this.#opens(house, () => house === own && forget(name))) break;
+      if (await this.#opens(house, () => house === own && forget(name))) return;
     }
-    this.#sheet.ready();
-    this.#tell("ready", {});
   }
 
   /** Whether this is a house; one that is none is told of. */
@@ -132,6 +130,7 @@ export class Sizer extends Element {
   }
 
   #show(house) {
+    const first = !this.#result;
     this.#result = tally(house);
     this.#house = house;
     this.#sheet.show(house, this.#result, {
@@ -141,6 +140,9 @@ export class Sizer extends Element {
       fixed: this.hasAttribute("fixed"),
       readonly: this.hasAttribute("readonly"),
     });
+    if (!first) return;
+    this.#done();
+    this.#tell("ready", {});
   }
 
   /** A person changed the house. */

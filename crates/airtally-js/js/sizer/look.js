@@ -53,7 +53,7 @@ button { cursor: pointer; touch-action: manipulation; min-block-size: 48px; min-
 .leaf { display: none; padding-block-start: 1.25em; min-inline-size: 0; }
 ${["house", "air", "tubes"].map((step) => `[data-step="${step}"] .leaf-${step}`).join(", ")} { display: block; }
 
-label { display: block; font-size: 0.875em; color: var(--soft); }
+label { display: block; margin-block-end: 0.25em; font-size: 0.875em; color: var(--soft); }
 select, input { min-block-size: 48px; inline-size: 100%; min-inline-size: 0; padding: 0.25em 0.6em; border: 1px solid var(--edge); background: var(--raised); text-overflow: ellipsis; }
 input::placeholder { color: var(--soft); opacity: 1; font-style: italic; }
 input[aria-invalid] { border: 2px solid var(--bad); }
@@ -110,6 +110,10 @@ summary { min-block-size: 48px; padding-block: 0.7em; color: var(--accent); curs
 .foot .small { margin-block-start: 0.75em; }
 .buttons { display: flex; flex-wrap: wrap; gap: 8px 16px; align-items: center; }
 
+/* One filled button a screen: while there is a next leaf it is the one. */
+@container (max-width: 53.99em) {
+  [data-step]:not([data-step="tubes"]) .foot .main { background: none; color: var(--accent); }
+}
 @container (min-width: 30em) {
   .pair { grid-template-columns: minmax(0, 8fr) minmax(0, 5fr); }
   .rooms fieldset { grid-template-columns: minmax(0, 11fr) minmax(0, 7fr) minmax(0, 4fr) 48px; }

@@ -25,7 +25,7 @@ export const WORDS = {
   asks: (rules, flow) => `${rules} asks for ${flow} of this house.`,
   away: "Nobody at home",
   boost: "Cooking, bathing, guests",
-  gap: (height) => `gap under its door ${height}`,
+  gap: (height) => `door gap ${height}`,
   morning: (ppm) => `CO₂ ${ppm} by morning`,
   boosted: (flow) => `boost ${flow}`,
   supply: "Air comes in",
