@@ -100,7 +100,8 @@ export class SizerFrame extends EventTarget {
     const back = recent.some((other) => other.px === height) && recent.at(-1)?.px !== height;
     const chosen = back ? Math.max(...recent.map((other) => other.px)) : height;
     this.#heights = [...recent, { px: height, at: now }];
-    this.#frame.style.height = `${chosen}px`;
+    const border = getComputedStyle(this.#frame).boxSizing === "border-box" ? this.#frame.offsetHeight - this.#frame.clientHeight : 0;
+    this.#frame.style.height = `${chosen + border}px`;
     this.#send(message("fitted", { whole: chosen >= px }));
   }
 }
