@@ -1,8 +1,16 @@
 // The states that screenshots are taken of. A state is a name and the steps of a person to reach it.
+import { fillsAreas, sizers } from "./kit/sizer.mjs";
 import { addRoom, goTo, inRoom, openRoom } from "./kit/house.mjs";
 
 export const states = [
   { name: "start", steps: (person) => person.opens() },
+  { name: "sizer", steps: (person) => sizes(person, "embed.html") },
+  { name: "sizer-air", steps: async (person) => {
+    await sizes(person, "embed.html");
+    const next = person.page.getByRole("button", { name: "Next: the air" });
+    if (await next.isVisible()) await next.click();
+  } },
+  { name: "contractor", steps: (person) => sizes(person, "contractor.html") },
   { name: "empty-house", steps: async (person) => {
     await person.opens();
     await person.presses("Start my house");
@@ -175,4 +183,15 @@ async function example(person, stage) {
   await person.opens();
   await person.presses("Open the example house");
   if (stage) await goTo(person, stage);
+}
+
+/** The sizer on a page of somebody else, filled in. */
+async function sizes(person, page) {
+  await person.page.goto(person.site.url + page);
+  const [sizer] = await sizers(person.page, ["airtally-sizer >> nth=0"]);
+  await fillsAreas(sizer, ["28", "14,5", "16 m2", "six"]);
+  if (await person.page.locator("iframe").count()) {
+    await person.page.locator("iframe").scrollIntoViewIfNeeded();
+    await person.page.waitForTimeout(1000);
+  }
 }

@@ -7,6 +7,7 @@ mod prices;
 mod values;
 
 pub use prices::{Prices, Refused, read_prices, write_prices};
+pub use values::value;
 
 use airtally::house::House;
 use airtally::save::{self, File};

@@ -237,6 +237,11 @@ impl Report {
         self.heard();
         self.blown();
         self.parts();
+        self.issues_so_far()
+    }
+
+    /// Every issue of what has been asked for until now, in the same order.
+    pub fn issues_so_far(&self) -> Vec<Issue> {
         let issues = self.issues.borrow();
         let of = |severity| issues.iter().filter(move |issue| issue.severity() == severity).copied();
         Severity::WORST_FIRST.into_iter().flat_map(of).collect()

@@ -12,6 +12,13 @@ use crate::source::Source;
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub struct LineId(u32);
 
+impl LineId {
+    /// Its place in the list of all lines, from 0.
+    pub const fn number(self) -> u32 {
+        self.0
+    }
+}
+
 /// A line by what it is: its equation, its room, and its turn among lines that share both.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Address {

@@ -1,11 +1,11 @@
 //! The page as it ships, and Trunk with its tools in PATH.
 
 use crate::lean::lean;
-use crate::{Outcome, files, node, place, run, tools};
+use crate::{Outcome, embed, files, node, place, run, tools};
 use std::path::PathBuf;
 use std::process::Command;
 
-/// Builds the page as it ships into target/dist.
+/// Builds the page as it ships into target/dist, and beside it what other pages embed.
 pub fn dist() -> Outcome {
     node::kit()?;
     let mut trunk = trunk_with(&tools::for_page()?)?;
@@ -13,7 +13,8 @@ pub fn dist() -> Outcome {
     trunk.env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", nameless_paths()?);
     lean(&mut trunk)?;
     run::live(&mut trunk)?;
-    files::remove(&place::dist().join(".trunk-lock"))
+    files::remove(&place::dist().join(".trunk-lock"))?;
+    embed::embed()
 }
 
 /// Runs the pinned Trunk with these arguments.
@@ -34,7 +35,7 @@ pub fn trunk_with(folders: &[PathBuf]) -> Outcome<Command> {
 
 /// Flags that keep the paths of this machine out of the shipped file: they would tell a stranger who built it,
 /// and the same source would give other bytes in another folder.
-fn nameless_paths() -> Outcome<String> {
+pub fn nameless_paths() -> Outcome<String> {
     let home = std::env::home_dir().ok_or("There is no home folder.")?;
     let cargo = std::env::var_os("CARGO_HOME").map(PathBuf::from).unwrap_or_else(|| home.join(".cargo"));
     let sysroot = run::answer(Command::new("rustc").args(["--print", "sysroot"]).current_dir(place::root()))?;

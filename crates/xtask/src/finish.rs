@@ -50,7 +50,8 @@ fn finish(folder: &Path) -> Outcome {
     offline::list(folder)
 }
 
-fn make_smaller(wasm: &Path) -> Outcome {
+/// Makes a program smaller and takes what browsers do not read.
+pub fn make_smaller(wasm: &Path) -> Outcome {
     let tool = node::kit()?.join("binaryen/bin/wasm-opt");
     let mut command = Command::new("node");
     // The lowest kilobyte lies beyond the end of Rust's stack; hints of alignment say nothing to browsers but cost 1 kB.
@@ -59,7 +60,8 @@ fn make_smaller(wasm: &Path) -> Outcome {
     run::answer(&mut command).map(drop)
 }
 
-fn make_script_smaller(script: &Path) -> Outcome {
+/// Makes a script smaller.
+pub fn make_script_smaller(script: &Path) -> Outcome {
     let tool = node::kit()?.join("terser/bin/terser");
     let smaller = ["--module", "--ecma", "2020", "--compress", "passes=3,ecma=2020,unsafe_arrows=true", "--mangle"];
     let mut command = Command::new("node");
@@ -67,7 +69,8 @@ fn make_script_smaller(script: &Path) -> Outcome {
     run::answer(&mut command).map(drop)
 }
 
-fn shorten_imports(wasm: &Path, script: &Path) -> Outcome {
+/// Gives what the program imports short names, in it and in its script.
+pub fn shorten_imports(wasm: &Path, script: &Path) -> Outcome {
     let (program, text) = imports::shorten(&files::bytes(wasm)?, &files::text(script)?)?;
     files::write(wasm, program)?;
     files::write(script, text)

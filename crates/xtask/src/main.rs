@@ -5,6 +5,7 @@
 mod bench;
 mod browser;
 mod dist;
+mod embed;
 mod files;
 mod finish;
 mod imports;
@@ -13,6 +14,7 @@ mod journeys;
 mod lean;
 mod node;
 mod offline;
+mod package;
 mod place;
 mod reference;
 mod run;
@@ -34,6 +36,7 @@ cargo xtask serve [--port N] [--open]    make the page, serve it on 127.0.0.1, m
 cargo xtask serve --release [--port N]   the same for the page as it ships, made once
 cargo xtask test                         everything that must hold, then a summary
 cargo xtask dist                         the page as it ships, in target/dist
+cargo xtask package                      the package for other pages and for Node, in target/airtally-js, checked
 cargo xtask tidy                         the rules of the house: directions, lengths, words
 cargo xtask size                         sizes in Brotli against the budget (after dist)
 cargo xtask journeys [--made] [NAME…]    browser journeys (--made: on the page in target/dist as it is)
@@ -64,6 +67,7 @@ fn dispatch(arguments: &[String]) -> Outcome {
         "serve" => serve::serve(rest),
         "test" => test::test(),
         "dist" => dist::dist(),
+        "package" => package::checked(),
         "tidy" => tidy::tidy(),
         "size" => size::size(),
         "journeys" => journeys::journeys(rest),

@@ -30,8 +30,9 @@ pub fn kit() -> Outcome<PathBuf> {
         return Ok(modules);
     }
     println!(
-        "Installing binaryen, terser, playwright-core and axe-core from npm: they make the page small and try it in a \
-         browser. Once for this user, about 120 MB, some seconds to a minute."
+        "Installing binaryen, terser, playwright-core, axe-core, ajv, esbuild, publint, are-the-types-wrong and TypeScript \
+         from npm: they make the page small and try it and the package. Once for this user, about 200 MB, some seconds \
+         to a minute."
     );
     install::in_one_move(&folder, |partial| {
         for name in ["package.json", "package-lock.json"] {

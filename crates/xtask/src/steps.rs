@@ -2,11 +2,11 @@
 
 use crate::run::{self, Said};
 use crate::tools::{ForTest, WASM};
-use crate::{Outcome, browser, dist, journeys, place, reference, size, tidy, tools};
+use crate::{Outcome, browser, dist, journeys, package, place, reference, size, tidy, tools};
 use std::process::Command;
 
 /// Packages of the page: they are compiled for the browser, and their tests run there.
-const PAGE_PACKAGES: [&str; 2] = ["airtally-door", "airtally-app"];
+const PAGE_PACKAGES: [&str; 3] = ["airtally-door", "airtally-js", "airtally-app"];
 /// The line in which the parity test says its digest.
 const DIGEST: &str = "parity digest: ";
 
@@ -73,6 +73,7 @@ pub fn all(tools: &Outcome<ForTest>) -> Vec<(&'static str, Step<'_>)> {
         ("native digest", Box::new(|_| native_digest())),
         ("wasm = native", Box::new(move |passed| with(tools, |tools| wasm_digest(tools, passed)))),
         ("wasm tests", Box::new(move |_| with(tools, wasm_tests))),
+        ("package", Box::new(move |_| with(tools, packaged))),
         ("release page", Box::new(|_| release_page())),
         ("size", Box::new(|passed| on_the_page(passed, || simple(size::size())))),
         ("journeys", Box::new(move |passed| on_the_page(passed, || with(tools, walked)))),
@@ -144,6 +145,13 @@ fn in_browser(tools: &ForTest, what: &[&str]) -> Outcome<Command> {
     Ok(command)
 }
 
+fn packaged(tools: &ForTest) -> Ended {
+    match package::package() {
+        Ok(()) => tested(&mut package::checks(tools)),
+        Err(reason) => Ended::badly(reason),
+    }
+}
+
 fn release_page() -> Ended {
     let mut ended = simple(dist::dist());
     ended.passes.page_is_made = ended.well;
@@ -193,11 +201,11 @@ fn digest(text: &str) -> Option<String> {
     text[at..].split_whitespace().next().map(str::to_owned)
 }
 
-/// Reads the summary lines of nextest, `cargo test`, the wasm test runner and our journeys.
+/// Reads the summary lines of nextest, `cargo test`, the wasm test runner, our journeys and the checks of the package.
 fn count(text: &str) -> Count {
     let summaries = text.lines().map(plain).filter(|line| {
         let line = line.trim_start();
-        line.starts_with("test result:") || line.starts_with("Summary [") || line.starts_with("journeys:")
+        ["test result:", "Summary [", "journeys:", "package:"].iter().any(|head| line.starts_with(head))
     });
     summaries.fold(Count::default(), |sum, line| {
         sum.plus(Count { passed: before(&line, " passed"), failed: before(&line, " failed") })

@@ -37,6 +37,12 @@ pub fn for_page() -> Outcome<Vec<PathBuf>> {
     install::cargo_tools(&[&WASM_BINDGEN, &TRUNK])
 }
 
+/// Tools that the package needs: folders for the front of PATH.
+pub fn for_package() -> Outcome<Vec<PathBuf>> {
+    rust_target()?;
+    install::cargo_tools(&[&WASM_BINDGEN])
+}
+
 /// All that the tests need.
 pub struct ForTest {
     pub browser: Browser,

@@ -1,0 +1,34 @@
+// Keeping a house on the device: only where the host page asks for it by name, and only in its own storage.
+
+const PREFIX = "airtally.sizer.";
+
+/** The house that was kept under this name, if there is one that can be read. */
+export function kept(name) {
+  if (!name) return null;
+  try {
+    return JSON.parse(localStorage.getItem(PREFIX + name));
+  } catch {
+    return null;
+  }
+}
+
+export function keep(name, house) {
+  if (!name) return;
+  try {
+    localStorage.setItem(PREFIX + name, JSON.stringify(house));
+  } catch {
+    // Storage is forbidden or full: the house stays on the page.
+  }
+}
+
+/** Moves what cannot be read aside, so that nothing is written over it. */
+export function forget(name) {
+  if (!name) return;
+  try {
+    const text = localStorage.getItem(PREFIX + name);
+    if (text !== null) localStorage.setItem(`${PREFIX}${name}.aside.${new Date().toISOString()}`, text);
+    localStorage.removeItem(PREFIX + name);
+  } catch {
+    // As above.
+  }
+}
