@@ -15,7 +15,7 @@ export type RoomKind =
 export type Display = "m3h" | "ls" | "cfm";
 
 /** The tube the runs are made of, by its outside diameter in mm. */
-export type TubeSize = "od63" | "od75" | "od90";
+export type TubeSize = "od63" | "od75" | "od90" | "oval";
 
 /** A unit, as the file has it. */
 export type UnitId =
@@ -62,6 +62,8 @@ export interface House {
   ticks: Tick[];
   /** Own prices by part. */
   prices?: Entry[];
+  /** Own curves, points apart by semicolons: `"0: 300; 150: 240"`. */
+  curves?: Entry<"fan" | "tube" | "valve">[];
 }
 
 /** Absent or `null`: as the rule set has it, or not known yet. */
@@ -80,6 +82,8 @@ export interface Choices {
   fuel?: "nothing" | "sealed" | "gas" | "solid" | null;
   outlets?: "apart" | "combined" | "sides" | null;
   failing?: "not-known" | "both-stop" | null;
+  fans?: "flow" | "speed" | null;
+  manifolds?: "one" | "storeys" | null;
 }
 
 export interface Room {
@@ -112,7 +116,7 @@ export type Level = "away" | "normal" | "boost";
 export type Role = "supply" | "extract" | "both" | "transfer" | "never";
 
 /** What decides the number of tubes. */
-export type Why = "one-is-enough" | "speed-at-normal" | "speed-at-boost" | "kitchen";
+export type Why = "one-is-enough" | "speed-at-normal" | "speed-at-boost" | "kitchen" | "fewest";
 
 /** What asks for a total. */
 export type Asks = "whole-dwelling" | "supply-rooms" | "extract-rooms" | "share-of-normal" | "lower-level";

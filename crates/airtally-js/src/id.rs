@@ -31,6 +31,7 @@ pub const fn why(why: Why) -> &'static str {
         Why::SpeedAtNormal => "speed-at-normal",
         Why::SpeedAtBoost => "speed-at-boost",
         Why::Kitchen => "kitchen",
+        Why::Least => "fewest",
     }
 }
 

@@ -43,6 +43,7 @@ pub fn field_of(place: Place) -> Option<&'static str> {
         Field::Room(_, field) => field.id(),
         Field::Given(id) => id.given().key,
         Field::Price(part) => part.id(),
+        Field::Curve(curve) => curve.id(),
     })
 }
 
@@ -67,6 +68,7 @@ fn within(field: Field, house: &House) -> String {
         }
         Field::Given(own) => ("settings", house.settings.iter().position(|(id, _)| *id == own)),
         Field::Price(own) => ("prices", house.prices.iter().position(|(part, _)| *part == own)),
+        Field::Curve(own) => ("curves", house.curves.iter().position(|(curve, _)| *curve == own)),
     };
     at.map_or_else(|| format!(".{list}"), |at| format!(".{list}[{at}]"))
 }
