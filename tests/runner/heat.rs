@@ -42,7 +42,7 @@ impl Heat {
             }
             Self::Insulation { bore, inside, room, humidity } => {
                 assert_eq!(what, "least");
-                measure(duct(bore, inside, room).least(*humidity, |_: Length, _| OUTER))
+                measure(duct(bore, inside, room).least(*humidity, |_| |_: Length| OUTER))
             }
             Self::Warming { bore, thickness, inside, room, length, flow } => {
                 let duct = duct(bore, inside, room);

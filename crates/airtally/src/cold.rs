@@ -42,21 +42,42 @@ pub struct ColdDuct {
 /// assert!((h(Jacket::Matt) - 8.174).abs() < 0.1 && (h(Jacket::Bright) - 3.538).abs() < 0.1);
 /// ```
 pub fn outer(diameter: Length, colder: f64, room: Temperature, jacket: Jacket) -> f64 {
-    let emissivity = match jacket {
-        Jacket::Matt => 0.9,
-        Jacket::Bright => 0.05,
-    };
-    let film = room.as_celsius() + KELVIN - colder / 2.0;
-    let radiation = 4.0 * emissivity * STEFAN_BOLTZMANN * film * film * film;
-    let film_air = Air::at(Temperature::from_celsius(film - KELVIN), 0.5, Pressure::from_pa(101_325.0));
-    let Some(air) = film_air else { return radiation };
-    let viscosity = air.viscosity() / air.density();
-    let conductivity = 0.0241 * power(film / KELVIN, 0.9);
-    let d = diameter.as_m();
-    let rayleigh = 9.80665 * colder.max(0.0) * d * d * d * PRANDTL / (film * viscosity * viscosity);
-    let damped = power(1.0 + power(0.559 / PRANDTL, 9.0 / 16.0), 8.0 / 27.0);
-    let nusselt = 0.60 + 0.387 * power(rayleigh, 1.0 / 6.0) / damped;
-    radiation + nusselt * nusselt * conductivity / d
+    Film::of(colder, room, jacket).at(diameter)
+}
+
+/// The air around a jacket that is so much colder than its room, for any diameter.
+#[derive(Clone, Copy, Debug)]
+pub struct Film {
+    radiation: f64,
+    conductivity: f64,
+    /// How Nu^½ grows with D^½: Ra grows with D³.
+    grows: f64,
+}
+
+impl Film {
+    /// The film at a difference in K.
+    pub fn of(colder: f64, room: Temperature, jacket: Jacket) -> Self {
+        let emissivity = match jacket {
+            Jacket::Matt => 0.9,
+            Jacket::Bright => 0.05,
+        };
+        let film = room.as_celsius() + KELVIN - colder / 2.0;
+        let radiation = 4.0 * emissivity * STEFAN_BOLTZMANN * film * film * film;
+        let film_air = Air::at(Temperature::from_celsius(film - KELVIN), 0.5, Pressure::from_pa(101_325.0));
+        let Some(air) = film_air else { return Self { radiation, conductivity: 0.0, grows: 0.0 } };
+        let viscosity = air.viscosity() / air.density();
+        let damped = power(1.0 + power(0.559 / PRANDTL, 9.0 / 16.0), 8.0 / 27.0);
+        let rayleigh = 9.80665 * colder.max(0.0) * PRANDTL / (film * viscosity * viscosity);
+        let grows = 0.387 * power(rayleigh, 1.0 / 6.0) / damped;
+        Self { radiation, conductivity: 0.0241 * power(film / KELVIN, 0.9), grows }
+    }
+
+    /// What goes into a jacket of this diameter.
+    pub fn at(self, diameter: Length) -> f64 {
+        let d = diameter.as_m();
+        let root = 0.60 + self.grows * f64::sqrt(d);
+        self.radiation + root * root * self.conductivity / d
+    }
 }
 
 impl ColdDuct {
@@ -92,30 +113,37 @@ impl ColdDuct {
     ///         bore: Length::from_mm(mm), inside: Temperature::from_celsius(celsius), room: Temperature::from_celsius(21.0),
     ///         conductivity: 0.035, inner: f64::INFINITY,
     ///     };
-    ///     duct.least(0.5, |_, _| 8.0).unwrap().as_mm()
+    ///     duct.least(0.5, |_| |_| 8.0).unwrap().as_mm()
     /// };
     /// for (mm, celsius, handbook) in [(160.0, -10.0, 7.804), (160.0, -15.0, 9.638), (75.0, -10.0, 7.473)] {
     ///     assert!((least(mm, celsius) - handbook).abs() < 0.01, "{}", least(mm, celsius));
     /// }
     /// ```
-    pub fn least(&self, humidity: f64, outer: impl Fn(Length, f64) -> f64) -> Option<Length> {
+    pub fn least<H: Fn(Length) -> f64>(&self, humidity: f64, outer: impl Fn(f64) -> H) -> Option<Length> {
         let dew = dew_point(saturation(self.room)? * humidity)?.as_celsius();
-        let sweats = |thickness: Length| {
-            // The coefficient where it just sweats.
-            let h = outer(self.bore + thickness * 2.0, self.room.as_celsius() - dew);
-            self.surface(thickness, h).as_celsius() < dew
-        };
+        // The coefficient where it just sweats, and how far the jacket is above that.
+        let outer = outer(self.room.as_celsius() - dew);
+        let above = |thickness: Length| self.surface(thickness, outer(self.bore + thickness * 2.0)).as_celsius() - dew;
         let (mut low, mut high) = (Length::ZERO, Length::from_mm(300.0));
-        if !sweats(low) {
+        let (mut wet, mut dry) = (above(low), above(high));
+        if wet >= 0.0 {
             return Some(low);
         }
-        if sweats(high) {
+        if dry < 0.0 {
             return None;
         }
-        // To the hundredth of a micrometre.
-        for _ in 0..25 {
-            let middle = (low + high) * 0.5;
-            if sweats(middle) { low = middle } else { high = middle }
+        // Where a straight line between the ends is nought; an end that stays counts half (Illinois).
+        for _ in 0..MOST_STEPS {
+            if high - low < Length::from_mm(NEAR) {
+                break;
+            }
+            let middle = low + (high - low) * (wet / (wet - dry));
+            let here = above(middle);
+            if here < 0.0 {
+                (low, wet, dry) = (middle, here, dry / 2.0);
+            } else {
+                (high, dry, wet) = (middle, here, wet / 2.0);
+            }
         }
         Some(high)
     }
@@ -147,6 +175,9 @@ fn around(diameter: Length) -> f64 {
     std::f64::consts::PI * diameter.as_m()
 }
 
+/// mm.
+const NEAR: f64 = 1e-3;
+const MOST_STEPS: u32 = 60;
 const KELVIN: f64 = 273.15;
 /// W/(m²·K⁴).
 const STEFAN_BOLTZMANN: f64 = 5.670_374e-8;
@@ -171,7 +202,13 @@ mod tests {
             let inside = Temperature::from_celsius(celsius);
             let bore = Length::from_mm(160.0);
             let duct = ColdDuct { bore, inside, room, conductivity: 0.035, inner: f64::INFINITY };
-            let least = duct.least(0.6, |wide, colder| outer(wide, colder, room, jacket)).unwrap().as_mm();
+            let least = duct
+                .least(0.6, |colder| {
+                    let film = Film::of(colder, room, jacket);
+                    move |wide| film.at(wide)
+                })
+                .unwrap()
+                .as_mm();
             assert!((least - handbook).abs() <= 1.0, "{celsius} °C, {jacket:?}: {least} and not {handbook}");
         }
     }

@@ -53,9 +53,12 @@ struct Chain<'a> {
 struct Into {
     level: Level,
     total: Flow,
-    unit: Spectrum,
+    /// The unit, dB(A).
+    unit: f64,
     /// Behind the silencer, with the noise of the main.
     main: Spectrum,
+    /// The same, dB(A).
+    behind: f64,
 }
 
 /// What every room hears of its runs. Rooms without a floor area are left out.
@@ -97,10 +100,10 @@ pub fn heard(
     all
 }
 
-/// A sound on its way.
+/// A sound on its way: out of the unit and into the tube, dB(A), and at an ear.
 struct Sound {
-    unit: Spectrum,
-    tube: Spectrum,
+    unit: f64,
+    tube: f64,
     heard: Spectrum,
 }
 
@@ -113,7 +116,8 @@ impl Chain<'_> {
         let unit = self.unit(total, outside);
         let flowing = total / self.main.section();
         let mains = straight(flowing, self.main).and(bend(flowing, self.main));
-        Some(Into { level, total, unit, main: unit.less(self.silencer).and(mains) })
+        let main = unit.less(self.silencer).and(mains);
+        Some(Into { level, total, unit: unit.a_weighted(), main, behind: main.a_weighted() })
     }
 
     fn at(&self, run: &Run, room: &RoomFacts, into: &Into) -> Option<Sound> {
@@ -134,7 +138,7 @@ impl Chain<'_> {
         let out = tube.and(own).less(self.opening);
         let measured = self.givens.value(G::ValveSound);
         let out = if measured > 0.0 { out.and(valve(measured, flow)) } else { out };
-        Some(Sound { unit: into.unit, tube, heard: out.map(|level, _| level + room) })
+        Some(Sound { unit: into.unit, tube: into.behind - weaker, heard: out.map(|level, _| level + room) })
     }
 
     /// What a room does to the sound of its valve.
@@ -176,8 +180,7 @@ const QUARTER: usize = 2;
 impl Sound {
     fn record(self, run: &Run, givens: &Givens, working: &mut Working) -> Traced<f64> {
         let value = self.heard.a_weighted();
-        let level =
-            |symbol, spectrum: Spectrum| Term::new(symbol, spectrum.a_weighted(), Unit::DecibelA, Origin::Counted);
+        let level = |symbol, level: f64| Term::new(symbol, level, Unit::DecibelA, Origin::Counted);
         let terms = [
             givens.term("L_typed", G::UnitSound),
             level("L_unit", self.unit),

@@ -1,6 +1,6 @@
 //! What makes the noise.
 
-use super::spectrum::{BANDS, Spectrum, lg};
+use super::spectrum::{BANDS, LG_BANDS, Spectrum, lg};
 use crate::quantity::{Flow, Length, Pressure, Velocity};
 
 /// Sound power of a fan into the duct on each side, dB.
@@ -94,8 +94,7 @@ pub fn bend(speed: Velocity, bore: Length) -> Spectrum {
     }
     let (lg_d, lg_v) = (lg(d), lg(v));
     let size = 12.0 - 10.0 * lg(1.414) + 30.0 * lg_d + 50.0 * lg_v;
-    Spectrum(BANDS.map(|f| {
-        let lg_f = lg(f);
+    Spectrum(LG_BANDS.map(|lg_f| {
         let strouhal = (lg_f + lg_d - lg_v).max(0.0);
         size + 10.0 * lg_f - 21.5 * crate::power::power(strouhal, 1.268)
     }))

@@ -1,9 +1,19 @@
 //! Levels in octave bands.
 
-use crate::power::power;
-
 /// Middle frequencies of the octave bands, Hz.
 pub const BANDS: [f64; 8] = [63.0, 125.0, 250.0, 500.0, 1000.0, 2000.0, 4000.0, 8000.0];
+
+/// Their logarithms to 10.
+pub(super) const LG_BANDS: [f64; 8] = [
+    1.799_340_549_453_581_7,
+    2.096_910_013_008_056_2,
+    2.397_940_008_672_037_5,
+    2.698_970_004_336_018_7,
+    3.0,
+    3.301_029_995_663_981_3,
+    3.602_059_991_327_962_5,
+    3.903_089_986_991_943_8,
+];
 
 /// A-weights of the bands, dB. Source: IEC 61672-1.
 const A_WEIGHTS: [f64; 8] = [-26.2, -16.1, -8.6, -3.2, 0.0, 1.2, 1.0, -1.1];
@@ -87,7 +97,7 @@ impl Spectrum {
 const LOUDEST: &[(f64, [f64; 8]); 2] = &[CURVES[5], CURVES[6]];
 
 fn energy(level: f64) -> f64 {
-    power(10.0, level / 10.0)
+    libm::exp(level * (std::f64::consts::LN_10 / 10.0))
 }
 
 fn level_of(energy: f64) -> f64 {
@@ -97,4 +107,14 @@ fn level_of(energy: f64) -> f64 {
 /// The logarithm to 10.
 pub(super) fn lg(value: f64) -> f64 {
     libm::log(value) / std::f64::consts::LN_10
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_logarithms_are_those_of_the_bands() {
+        assert!(BANDS.iter().zip(LG_BANDS).all(|(f, lg_f)| (libm::log10(*f) - lg_f).abs() < 1e-15));
+    }
 }

@@ -3,7 +3,7 @@
 use super::making::Making;
 use super::rough::tubes;
 use super::{Number, NumberName as N, StepKey, StepRule as R, checks, lists, part_of_flow, trap_drop, trap_seal};
-use crate::cold::{self, ColdDuct, Jacket};
+use crate::cold::{ColdDuct, Film, Jacket};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
 use crate::id::Home;
@@ -66,7 +66,11 @@ fn least_insulation(making: &mut Making, jacket: Jacket) -> Number {
     let (inside, room) = (temperature(G::OutdoorTemperature), temperature(G::IndoorTemperature));
     let (bore, conductivity) = (making.length(G::ColdDuct), givens.value(G::Conductivity));
     let duct = ColdDuct { bore, inside, room, conductivity, inner: f64::INFINITY };
-    let least = duct.least(givens.value(G::IndoorHumidity), |wide, colder| cold::outer(wide, colder, room, jacket));
+    let around = |colder| {
+        let film = Film::of(colder, room, jacket);
+        move |wide| film.at(wide)
+    };
+    let least = duct.least(givens.value(G::IndoorHumidity), around);
     let Some(least) = least else {
         let origin = Origin::Given(G::OutdoorTemperature);
         return Number { name: N::Thickness, value: None, unit: Unit::Millimetre, origin };
