@@ -6,7 +6,7 @@ use std::process::Command;
 
 /// Everything a first visit loads, in bytes after Brotli, with every stage of the job: no more than this. The ledger in
 /// DEVELOPERS.md says where the bytes went.
-const BUDGET: u64 = 220_000;
+const BUDGET: u64 = 250_000;
 
 /// A change larger than this is worth a line in the ledger.
 const LEDGER_STEP: u64 = 1_000;
