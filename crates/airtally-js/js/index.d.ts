@@ -63,7 +63,7 @@ export interface House {
   /** Own prices by part. */
   prices?: Entry[];
   /** Own curves, points apart by semicolons: `"0: 300; 150: 240"`. */
-  curves?: Entry<"fan" | "tube" | "valve">[];
+  curves?: Entry<"fan" | "tube" | "valve" | "setting">[];
 }
 
 /** Absent or `null`: as the rule set has it, or not known yet. */

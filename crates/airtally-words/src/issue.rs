@@ -55,7 +55,7 @@ pub fn sentence(issue: &Issue, house: &House) -> String {
         | Trouble::VoiceHeard { .. }
         | Trouble::PointUnread { .. }
         | Trouble::FewPoints
-        | Trouble::FanRises { .. }
+        | Trouble::CurveRises { .. }
         | Trouble::UnitWeak { .. }
         | Trouble::LongerThanCoil { .. } => about_ducts(issue.trouble, &place),
         Trouble::ManyTubes { count } => format!("{place}: {} tubes to one room are a lot.", format::count(count)),
@@ -90,7 +90,7 @@ fn about_ducts(trouble: Trouble, place: &str) -> String {
         ),
         Trouble::PointUnread { point } => format!("{place}: point {} cannot be read.", format::count(point)),
         Trouble::FewPoints => format!("{place} needs two points or more."),
-        Trouble::FanRises { point } => {
+        Trouble::CurveRises { point } => {
             format!("{place}: at point {} the pressure is higher than before it.", format::count(point))
         }
         Trouble::UnitWeak { gives, needs } => format!(

@@ -183,6 +183,8 @@ pub enum Formula {
     WayPressure,
     /// p = c·qⁿ.
     MeasuredPressure,
+    /// The setting of a valve at p_30 = (p_valve + throttle)·(30/q)².
+    ValveSetting,
     /// SFP = (p_supply + p_extract + 2·p_inside)/η.
     SpecificPower,
     /// The flow of a run as it was pulled, all runs together.

@@ -196,8 +196,8 @@ pub enum Trouble {
     },
     /// A curve of fewer than two points.
     FewPoints,
-    /// A fan that gives more pressure for more flow: it could run at more than one flow.
-    FanRises {
+    /// A fan that gives more pressure for more flow (it could run at more than one), or a valve that takes more when it is opened.
+    CurveRises {
         /// The point that is higher than the one before, from 1.
         point: u32,
     },
@@ -262,7 +262,7 @@ impl Trouble {
     pub const fn severity(&self) -> Severity {
         use Trouble as T;
         match self {
-            T::PointUnread { .. } | T::FewPoints | T::FanRises { .. } => Severity::Stops,
+            T::PointUnread { .. } | T::FewPoints | T::CurveRises { .. } => Severity::Stops,
             T::Unreadable(_) | T::OutOfRange { .. } | T::NoRooms | T::NoSupplyRoom | T::NoExtractRoom => {
                 Severity::Stops
             }

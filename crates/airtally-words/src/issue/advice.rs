@@ -48,7 +48,9 @@ pub fn hint_for(trouble: Trouble, kind: Option<Kind>) -> Option<String> {
             "A point is a flow, a colon and a pressure, like 30: 9; points are apart by semicolons."
         }
         Trouble::FewPoints => "Read a second point off the sheet.",
-        Trouble::FanRises { .. } => "Leave out the points left of the hump: there the fan would hunt.",
+        Trouble::CurveRises { .. } => {
+            "Each point must lie lower than the one before it; leave out a fan's points left of its hump."
+        }
         Trouble::UnitWeak { .. } => "A larger unit, wider mains or tubes, or a shorter way.",
         Trouble::LongerThanCoil { .. } => "No joint may be hidden: order a longer coil, or move the manifold.",
         Trouble::ManyTubes { .. } => "A wider tube or a second terminal may serve better.",

@@ -44,6 +44,7 @@ pub const fn curve_field(curve: Curve) -> Label {
         }
         Curve::Tube => label("Tube, measured", "Flow: pressure of one metre, like 20: 1.1; 40: 3.9"),
         Curve::Valve => label("Valve, open", "Flow of the room: pressure, like 20: 4; 40: 16"),
+        Curve::Setting => label("Valve, settings", "mm or turns: pressure at 30 m³/h, like 4: 60; 8: 22; 12: 9"),
     }
 }
 

@@ -38,6 +38,8 @@ pub const RUN_TAKES: &str = "takes";
 pub const THROTTLE: &str = "throttle";
 /// Before the hole that adds it.
 pub const HOLE: &str = "or a hole of";
+/// Before the setting of its valve.
+pub const SETTING: &str = "valve at";
 /// Before the air of a run as it was pulled.
 pub const AS_PULLED: &str = "as pulled it gets";
 /// Over the pressures of the unit.
@@ -131,6 +133,11 @@ pub fn throttle_of(room: &str) -> String {
 /// Read out before a number.
 pub fn hole_of(room: &str) -> String {
     ["Hole of a restrictor in each tube of ", room].concat()
+}
+
+/// Read out before a number.
+pub fn setting_of(room: &str) -> String {
+    ["Setting of the valve of ", room].concat()
 }
 
 /// Read out before a number.

@@ -4,6 +4,7 @@ use super::Likely;
 use super::built;
 use super::ducts::{Path, Taken};
 use super::side::{DARCY, Making};
+use crate::curve::setting;
 use crate::duct::band;
 use crate::duct::restrictor;
 use crate::duct::roughness::Surface;
@@ -97,6 +98,23 @@ impl Making<'_> {
         Some(Traced { value, line })
     }
 
+    /// The setting at which the valve takes the throttle too.
+    pub(super) fn setting(&mut self, run: &Run, throttle: Traced<Pressure>) -> Option<Traced<f64>> {
+        let points = self.settings?;
+        let open = self.ducts.valve_at(run.normal, run.tubes.value);
+        let slower = SETTING_FLOW / run.normal.as_m3h();
+        let wanted = (open + throttle.value).as_pa() * slower * slower;
+        let value = setting(points, wanted)?;
+        let terms = [
+            pascal("throttle", throttle),
+            Term::new("p_valve", open.as_pa(), Unit::Pascal, Origin::Counted),
+            Term::new("q", run.normal.as_m3h(), Unit::CubicMetrePerHour, Origin::Counted),
+            Term::new("p_30", wanted, Unit::Pascal, Origin::Typed(Field::Curve(Curve::Setting))),
+        ];
+        let line = self.working.record_for(Some(run.room), Formula::ValveSetting, (value, Unit::Ratio), &YOURS, &terms);
+        Some(Traced { value, line })
+    }
+
     pub(super) fn built(&mut self, run: &Run, flow: Flow) -> Traced<Flow> {
         let (length, tubes) = built::pulled(self.ducts.length, run);
         let terms = [
@@ -154,3 +172,6 @@ fn metres_a_second(speed: Velocity) -> Term {
 pub(super) fn pascal(symbol: &'static str, pressure: Traced<Pressure>) -> Term {
     Term::new(symbol, pressure.value.as_pa(), Unit::Pascal, Origin::Line(pressure.line))
 }
+
+/// m³/h at which the settings of a valve are compared.
+pub(super) const SETTING_FLOW: f64 = 30.0;

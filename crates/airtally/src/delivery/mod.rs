@@ -87,6 +87,8 @@ pub struct Drop {
     pub throttle: Traced<Pressure>,
     /// The hole of a restrictor in each tube that does it, where there is something to add.
     pub hole: Option<Traced<Length>>,
+    /// The setting of the valve that does it, where its settings were typed and one of them does.
+    pub setting: Option<Traced<f64>>,
     /// The air that comes where the run was pulled in another way and nothing is set anew.
     pub built: Option<Traced<Flow>>,
 }

@@ -1,12 +1,12 @@
 //! One side of the unit, with the working behind its pressures.
 
 use super::ducts::{Ducts, Measured};
-use super::lines::pascal;
+use super::lines::{SETTING_FLOW, pascal};
 use super::mains::Mains;
 use super::plan::Plan;
 use super::unit::Blower;
 use super::{Drop, Rung, Side, built};
-use crate::curve::Points;
+use crate::curve::{Points, over_flow};
 use crate::duct::section::Section;
 use crate::duct::terminal::PowerLaw;
 use crate::facts::Facts;
@@ -33,6 +33,7 @@ pub(super) struct Making<'a> {
     pub(super) ducts: Ducts,
     pub(super) mains: Mains,
     pub(super) fan: Option<&'a Points>,
+    pub(super) settings: Option<&'a Points>,
     pub(super) totals: [Flow; 2],
     pub(super) givens: &'a Givens,
     pub(super) working: &'a mut Working,
@@ -69,6 +70,7 @@ impl<'a> Making<'a> {
             ducts,
             mains,
             fan: facts.curve(Curve::Fan),
+            settings: facts.curve(Curve::Setting),
             totals,
             givens,
             working,
@@ -140,9 +142,10 @@ impl<'a> Making<'a> {
         let line = self.working.record_for(Some(run.room), Formula::Throttle, line, &ARITHMETIC, &terms);
         let throttle = Traced { value: added, line };
         let hole = if is_index { None } else { self.hole(run, throttle) };
+        let setting = self.setting(run, throttle);
         let built = built.map(|flow| self.built(run, flow));
         let likely = self.likely(run, normal.value);
-        Drop { room: run.room, normal, likely, boost, index: is_index, throttle, hole, built }
+        Drop { room: run.room, normal, likely, boost, index: is_index, throttle, hole, setting, built }
     }
 
     /// What the unit must give: the index run, the main with its silencer, the outside duct and its grille.
@@ -177,10 +180,16 @@ impl<'a> Making<'a> {
     }
 }
 
+/// A valve that is known by its pressure at 30 m³/h.
+fn wide_open(pascal: f64) -> PowerLaw {
+    PowerLaw { scale: pascal / (SETTING_FLOW * SETTING_FLOW), exponent: 2.0 }
+}
+
 /// The ducts of a house with what was measured of them.
 fn ducts(facts: &Facts, givens: &Givens, runs: &Runs) -> Option<Ducts> {
-    let law = |curve| facts.curve(curve).and_then(|points| PowerLaw::through(points));
-    let measured = Measured { tube: law(Curve::Tube), valve: law(Curve::Valve) };
+    let law = |curve| facts.curve(curve).and_then(|points| PowerLaw::through(&over_flow(points)));
+    let widest = || facts.curve(Curve::Setting).and_then(|points| points.last()).map(|(_, pascal)| wide_open(*pascal));
+    let measured = Measured { tube: law(Curve::Tube), valve: law(Curve::Valve).or_else(widest) };
     Ducts::of(givens, runs.section, runs.tube.outside_mm(), measured)
 }
 

@@ -232,3 +232,25 @@ fn fan_power_is_what_both_fans_lift() {
     assert!((power.specific.value - lifted / 150.0 * 333.333 / 1000.0).abs() < 1e-4);
     assert_eq!(power.limit, Some(GivenId::SfpEngland));
 }
+
+/// The setting takes the throttle: solved back, the valve takes what the run lacks.
+#[test]
+fn the_valve_is_set_where_its_settings_are_known() {
+    let field = Field::Curve(Curve::Setting);
+    let settings = [(2.0, 400.0), (6.0, 80.0), (12.0, 9.0_f64)];
+    let text: Vec<String> = settings.iter().map(|(mm, pascal)| format!("{mm}: {pascal}")).collect();
+    let report = Report::of(Edit::Set(field, text.join("; "), Unit::CubicMetrePerHour).apply(&house()));
+    for side in &report.delivery().sides {
+        for drop in &side.runs {
+            let run = report.runs().runs.iter().find(|run| run.room == drop.room && run.air == side.air).unwrap();
+            let setting = drop.setting.unwrap().value;
+            assert_eq!(drop.index, setting == 12.0, "{drop:?}");
+            let pair = settings.windows(2).find(|pair| setting <= pair[1].0).unwrap();
+            let share = (setting - pair[0].0) / (pair[1].0 - pair[0].0);
+            let at_30 = pair[0].1 * libm::pow(pair[1].1 / pair[0].1, share);
+            let flow = run.normal.as_m3h() / 30.0;
+            let open = 9.0 * flow * flow;
+            assert!((at_30 * flow * flow - open - drop.throttle.value.as_pa()).abs() < 1e-6, "{drop:?}");
+        }
+    }
+}

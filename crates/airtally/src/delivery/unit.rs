@@ -1,6 +1,7 @@
 //! The fan of a side: its curve at full speed, and how fast it must turn.
 
 use crate::air::Air as Moist;
+use crate::curve::{Points, over_flow};
 use crate::given::{GivenId, Givens};
 use crate::network::Fan;
 use crate::quantity::{Flow, Pressure};
@@ -24,14 +25,14 @@ impl Blower {
     /// * Equation: a usual fan is `p = k·p* − (k − 1)·p*·(q/q*)²` with its largest duty `q* = q_boost/r`, `p* = p_boost/r²`
     /// * Source: similarity laws; r and k are registered, common practice
     pub(super) fn of(
-        typed: Option<&Vec<(Flow, Pressure)>>,
+        typed: Option<&Points>,
         normal: (Flow, Pressure),
         boost: (Flow, Pressure),
         givens: &Givens,
         air: Moist,
     ) -> Self {
         let full = match typed {
-            Some(points) => Fan::Curve(points.clone()).at(1.0, air.density()),
+            Some(points) => Fan::Curve(over_flow(points)).at(1.0, air.density()),
             None => usual(boost, givens),
         };
         let turned = |(flow, pressure)| speed(&full, flow, pressure);

@@ -9,11 +9,13 @@ pub enum Curve {
     Tube,
     /// Pressure of an open valve.
     Valve,
+    /// Pressure of a valve at 30 m³/h by its setting: mm or turns.
+    Setting,
 }
 
 impl Curve {
     /// All of them.
-    pub const ALL: [Self; 3] = [Self::Fan, Self::Tube, Self::Valve];
+    pub const ALL: [Self; 4] = [Self::Fan, Self::Tube, Self::Valve, Self::Setting];
 
     /// A stable id for files.
     pub const fn id(self) -> &'static str {
@@ -21,6 +23,7 @@ impl Curve {
             Self::Fan => "fan",
             Self::Tube => "tube",
             Self::Valve => "valve",
+            Self::Setting => "setting",
         }
     }
 }

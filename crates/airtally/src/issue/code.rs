@@ -34,7 +34,7 @@ impl Trouble {
             T::RunTakesMuch { .. } => "run-takes-much",
             T::PointUnread { .. } => "point-unread",
             T::FewPoints => "few-points",
-            T::FanRises { .. } => "fan-rises",
+            T::CurveRises { .. } => "curve-rises",
             T::UnitWeak { .. } => "unit-weak",
             T::LongerThanCoil { .. } => "longer-than-coil",
             T::Loud { .. } => "loud",

@@ -24,7 +24,12 @@ pub fn layout(view: &View) -> Html {
         };
         let tubes = tubes.into_iter().chain(bore.iter().map(|id| Field::Given(*id)));
         let tubes = tubes.chain([Field::Given(G::TubeRoughness), Field::Curve(Curve::Tube)]);
-        let valves = [Field::Given(G::ValvePressure), Field::Curve(Curve::Valve), Field::Given(G::ValveArea)];
+        let valves = [
+            Field::Given(G::ValvePressure),
+            Field::Curve(Curve::Valve),
+            Field::Curve(Curve::Setting),
+            Field::Given(G::ValveArea),
+        ];
         let manifolds = choice_fields(&view.page, &view.hands, &[Choice::Manifolds]).into_iter().collect();
         nodes([
             group(view, say::LAYOUT_TUBES, nodes([]), tubes),

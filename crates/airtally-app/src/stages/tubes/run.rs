@@ -107,6 +107,10 @@ fn pressure(view: &View, run: &Run, name: &str) -> Html {
         let shown = format::small_length(hole.value, display);
         nodes([soft(say::HOLE), view.figure(&say::hole_of(name), &shown, Size::Mid, hole.line)])
     }));
+    let setting = maybe(drop.setting.map(|setting| {
+        let shown = format::value(setting.value, Unit::Ratio);
+        nodes([soft(say::SETTING), view.figure(&say::setting_of(name), &shown, Size::Mid, setting.line)])
+    }));
     let built = maybe(drop.built.map(|flow| {
         let shown = format::flow(flow.value, display);
         nodes([soft(say::AS_PULLED), view.figure(&say::built_of(name), &shown, Size::Mid, flow.line)])
@@ -115,7 +119,7 @@ fn pressure(view: &View, run: &Run, name: &str) -> Html {
         let (low, high) = (pascal(likely.low).number, pascal(likely.high).to_string());
         el("p", "", [soft([say::LIKELY, " ", &say::likely(&low, &high, likely.jumps)].concat())])
     }));
-    nodes([el("div", "marks", [soft(say::RUN_TAKES), own, throttle, hole, built]), likely])
+    nodes([el("div", "marks", [soft(say::RUN_TAKES), own, throttle, setting, hole, built]), likely])
 }
 
 /// What the room hears of it.
