@@ -1,11 +1,14 @@
 //! What lies open on the desk: stage, row, level, working, menu. Not part of the document, not saved, not undone.
 
+mod shelf;
 mod stage;
 mod steps;
 
+pub use shelf::{Shelf, Told};
 pub use stage::Stage;
 pub use steps::{Book, InSight, OpenStep, When};
 
+use crate::state::HouseId;
 use airtally::given::GivenId;
 use airtally::house::{Field, RoomId};
 use airtally::issue::Place;
@@ -30,6 +33,10 @@ pub enum Topic {
     Issues,
     /// Figures that need no house.
     Pocket,
+    /// The houses of this device.
+    Houses,
+    /// One of them.
+    Kept(HouseId),
 }
 
 /// A short remark with or without a way back.
@@ -82,6 +89,8 @@ pub struct Desk {
     pub ask: Ask,
     /// What is typed into the pocket.
     pub scratch: Scratch,
+    /// The houses of this device.
+    pub shelf: Shelf,
     /// Units taken for fields that are still empty.
     units: Vec<(Field, Unit)>,
 }
@@ -132,6 +141,8 @@ pub enum Move {
     Book(Book),
     /// Onto paper, or back to the screen.
     Paper(bool),
+    /// What the store of houses says, or what a person looks for in it.
+    Shelf(Told, AttrValue),
 }
 
 impl Desk {
@@ -152,6 +163,7 @@ impl Desk {
             paper: false,
             ask: Ask::default(),
             scratch: Scratch::default(),
+            shelf: Shelf::default(),
             units: Vec::new(),
         }
     }
@@ -170,6 +182,15 @@ impl Desk {
             self.stage = stage;
             self.menu = false;
             self.aim(MAIN.to_owned());
+        }
+    }
+
+    /// What is not kept as it should be is said once.
+    fn tell(&mut self, told: Told, words: AttrValue) {
+        let before = self.shelf.trouble();
+        self.shelf.tell(told, words);
+        if let Some(words) = self.shelf.trouble().filter(|words| before != Some(words)) {
+            self.said = Some(Said { words: words.into(), undo: false });
         }
     }
 
@@ -237,6 +258,7 @@ impl Reducible for Desk {
             Move::Paper(paper) => next.paper = paper,
             Move::Show(shown) => next.shown = shown,
             Move::Step(step) => next.step = step,
+            Move::Shelf(told, words) => next.tell(told, words),
             Move::Ask(ask) => next.ask = ask,
             Move::Scratch(slot, text, unit) => next.scratch.set(slot, text, unit),
             Move::Unit(field, unit) => {

@@ -11,7 +11,7 @@ const BUDGET: u64 = 220_000;
 const LEDGER_STEP: u64 = 1_000;
 
 /// Prefixes of files that are loaded after the first paint: nobody waits for them.
-const LATER: [&str; 4] = ["book-", "icon-", "manifest", "sw.js"];
+const LATER: [&str; 6] = ["base-", "book-", "icon-", "manifest", "store-", "sw.js"];
 
 /// Node brings Brotli at its best quality; a Rust one would have to be compiled first.
 const MEASURE: &str = "
