@@ -238,3 +238,13 @@ fn open(text: &str) -> Result<House, String> {
     reader.end().map_err(|error| error.to_string())?;
     Ok(house)
 }
+
+/// The page takes them from there, where they are texts of files.
+#[test]
+fn the_invented_houses_of_the_book_are_those_of_the_words() {
+    let others = || airtally_words::demo::DEMOS.iter().skip(1);
+    let kept: Vec<&str> = others().map(|demo| airtally_words::book::of_houses(demo.title)).collect();
+    let file = |house: House| serde_json::to_string(&File::of(&house)).expect("a house can be saved");
+    let wanted: Vec<String> = others().map(|demo| file((demo.house)())).collect();
+    assert_eq!(kept, wanted, "the houses in the book");
+}

@@ -8,6 +8,11 @@ async function start() {
   await page.default();
   const place = document.getElementById("page");
   place.dataset.ready = "";
+  // Where houses are kept. Without it the page keeps one, as a quick copy.
+  import("./store.js").catch(() => {
+    place.told = "comes";
+    dispatchEvent(new Event("airtally.told"));
+  });
   await keep(place.dataset.offline).catch(() => {
     // Kept nowhere, as in a private window: with a network the page works all the same.
   });

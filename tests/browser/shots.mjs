@@ -112,6 +112,41 @@ export const states = [
     await example(person, "Air");
     await person.page.locator(".to-look-at").click();
   } },
+  { name: "menu", steps: async (person) => {
+    await example(person);
+    await person.page.waitForTimeout(600);
+    await person.presses("Menu");
+  } },
+  { name: "houses", steps: async (person) => {
+    await severalHouses(person);
+    await listOfHouses(person);
+  } },
+  { name: "houses-none", steps: async (person) => {
+    await person.opens();
+    await listOfHouses(person);
+  } },
+  { name: "houses-one", steps: async (person) => {
+    await severalHouses(person);
+    await listOfHouses(person);
+    await person.presses("More about Larkfield");
+    await person.sees("How it was");
+  } },
+  { name: "house-as-it-was", steps: async (person) => {
+    await severalHouses(person);
+    await listOfHouses(person);
+    await person.presses("More about Larkfield");
+    await person.page.locator(".shelf .as-link").first().click();
+    await person.sees(/^As it was/);
+  } },
+  { name: "house-elsewhere", steps: async (person) => {
+    await example(person);
+    await person.page.waitForTimeout(600);
+    const other = await person.page.context().newPage();
+    await other.goto(person.page.url());
+    await other.getByRole("button", { name: "Take over here" }).click();
+    await person.sees(/open in another tab/);
+    await person.page.bringToFront();
+  } },
   { name: "pocket", steps: async (person) => {
     await person.opens();
     await person.presses("Pocket");
@@ -194,4 +229,35 @@ async function sizes(person, page) {
     await person.page.locator("iframe").scrollIntoViewIfNeeded();
     await person.page.waitForTimeout(1000);
   }
+}
+
+async function listOfHouses(person) {
+  await person.presses("Menu");
+  await person.presses("Houses");
+  await person.page.getByText(/· copy sent/).first().waitFor();
+  await person.page.waitForTimeout(400);
+}
+
+/** Four houses, one of them removed, and one with an older version. */
+async function severalHouses(person) {
+  const { page } = person;
+  await example(person);
+  for (const name of ["Orchard Row 3, upper flat", "Mill Lane"]) {
+    await page.waitForTimeout(600);
+    await person.presses("Menu");
+    await person.presses("Start a new house");
+    if (name.startsWith("Orchard")) await person.presses("Start my house");
+    await addRoom(person, "Kitchen", { "Floor area": "12" });
+    await person.types("Name of the house", name);
+  }
+  await page.waitForTimeout(600);
+  await listOfHouses(person);
+  await person.presses("More about Mill Lane");
+  await person.presses("Remove");
+  await person.presses("Understood");
+  await listOfHouses(person);
+  await person.presses("Larkfield");
+  await person.reads("Name of the house", "Larkfield");
+  await addRoom(person, "Bathroom", { "Floor area": "4" });
+  await page.waitForTimeout(600);
 }

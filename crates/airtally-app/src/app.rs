@@ -2,6 +2,7 @@
 
 use crate::context::{Hands, Page, Same, View};
 use crate::desk::{Desk, MAIN, Move, Stage};
+use crate::frame::banner::{BANNER, banner};
 use crate::frame::dock::dock;
 use crate::frame::top::{State, top};
 use crate::hooks::{
@@ -10,7 +11,6 @@ use crate::hooks::{
 use crate::platform::page;
 use crate::sheet::{sheet, use_dialog};
 use crate::stages::{air::air, house::house, parts::parts, steps::steps, tubes::tubes};
-use crate::state::Notebook;
 use crate::ui::el::{tag, text};
 use crate::ui::field::on_key;
 use airtally_words::page as say;
@@ -23,31 +23,49 @@ use yew::virtual_dom::ListenerKind;
 #[component]
 pub fn App() -> Html {
     let found = use_memo((), |()| kept());
-    let document = use_reducer(|| Notebook::of(found.house.clone()));
+    let document = use_reducer(|| found.notebook.clone());
     let desk = use_reducer(|| Desk::at(Stage::from_hash(&page::hash()).unwrap_or_default(), found.said.clone()));
     let hands = Hands::on(document.dispatcher(), desk.dispatcher());
-    let house = Rc::clone(document.house());
+    let house = Rc::clone(document.shown());
     let page = use_memo(Same(Rc::clone(&house)), |house| Page::of(Rc::clone(&house.0)));
-    let view = View { page, desk: Rc::new((*desk).clone()), hands, wide: use_wide(), under: None };
+    let (notebook, lies) = (document.clone(), Rc::new((*desk).clone()));
+    let view = View { page, desk: lies, notebook, hands, wide: use_wide(), under: None };
     let look = use_look();
     let dialog = use_node_ref();
 
     use_browser(&view.hands);
     use_address(desk.stage);
     use_title(desk.stage, &house.name);
-    use_keeping(house, found.stuck, &view.hands);
+    use_keeping(&view.notebook, &found, &view.hands);
+    use_refusal(document.refused);
     use_hush(desk.said.clone(), &view.hands);
     use_dialog(&dialog, desk.sheet.last().copied(), view.wide);
     use_aim(desk.aim.clone());
     use_book(desk.book, &view.hands);
 
     let beside = view.wide && !desk.sheet.is_empty();
-    let state = State { look, can_undo: document.can_undo(), can_redo: document.can_redo() };
+    let own = document.is_own();
+    let state = State { look, can_undo: own && document.can_undo(), can_redo: own && document.can_redo() };
     let skip = tag("a", "skip").attr("href", "#main").on(|| ListenerKind::onclick, skip()).around([text(say::SKIP)]);
-    let main = tag("main", "main").attr("id", MAIN).attr("tabindex", "-1").around([stage(&view)]);
-    let class = if beside { "page has-sheet" } else { "page" };
+    let main = tag("main", "main").attr("id", MAIN).attr("tabindex", "-1").key(document.refused.to_string());
+    let main = main.around([banner(&view), stage(&view)]);
+    let class = match (beside, own) {
+        (true, _) => "page has-sheet",
+        (false, true) => "page",
+        (false, false) => "page is-seen",
+    };
     let page = tag("div", class).on(|| ListenerKind::onkeydown, escape(&view.hands));
     page.around([skip, top(&view, &state), dock(&view), main, sheet(&view, &dialog)])
+}
+
+/// What is only looked at says so again when it is tried to change it.
+#[hook]
+fn use_refusal(refused: u32) {
+    use_effect_with(refused, |refused| {
+        if *refused > 0 {
+            page::focus(BANNER);
+        }
+    });
 }
 
 fn stage(view: &View) -> Html {

@@ -103,6 +103,8 @@ pub struct View {
     pub page: Rc<Page>,
     /// What lies open.
     pub desk: Rc<Desk>,
+    /// The document: which house, and whether it is only looked at.
+    pub notebook: UseReducerHandle<Notebook>,
     /// The ways to change both.
     pub hands: Hands,
     /// A sheet stands beside the page instead of in front of it.

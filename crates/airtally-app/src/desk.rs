@@ -2,14 +2,17 @@
 
 mod fold;
 mod ids;
+mod shelf;
 mod stage;
 mod steps;
 
 pub use fold::{Fold, Folds};
 pub use ids::{MAIN, OPEN_STEP, ROOMS, field_id, row_id};
+pub use shelf::{Shelf, Told};
 pub use stage::Stage;
 pub use steps::{Book, InSight, OpenStep, When};
 
+use crate::state::HouseId;
 use airtally::delivery::Trial;
 use airtally::given::GivenId;
 use airtally::house::{Field, RoomId};
@@ -36,6 +39,10 @@ pub enum Topic {
     Issues,
     /// Figures that need no house.
     Pocket,
+    /// The houses of this device.
+    Houses,
+    /// One of them.
+    Kept(HouseId),
 }
 
 /// A short remark with or without a way back.
@@ -94,6 +101,8 @@ pub struct Desk {
     pub ask: Ask,
     /// What is typed into the pocket.
     pub scratch: Scratch,
+    /// The houses of this device.
+    pub shelf: Shelf,
     /// Units taken for fields that are still empty.
     units: Vec<(Field, Unit)>,
 }
@@ -150,6 +159,8 @@ pub enum Move {
     Book(Book),
     /// Onto paper, or back to the screen.
     Paper(bool),
+    /// What the store of houses says, or what a person looks for in it.
+    Shelf(Told, AttrValue),
 }
 
 impl Desk {
@@ -173,6 +184,7 @@ impl Desk {
             trial: Trial::default(),
             ask: Ask::default(),
             scratch: Scratch::default(),
+            shelf: Shelf::default(),
             units: Vec::new(),
         }
     }
@@ -191,6 +203,15 @@ impl Desk {
             self.stage = stage;
             self.menu = false;
             self.aim(MAIN.to_owned());
+        }
+    }
+
+    /// What is not kept as it should be is said once.
+    fn tell(&mut self, told: Told, words: AttrValue) {
+        let before = self.shelf.trouble();
+        self.shelf.tell(told, words);
+        if let Some(words) = self.shelf.trouble().filter(|words| before != Some(words)) {
+            self.said = Some(Said { words: words.into(), undo: false });
         }
     }
 
@@ -272,6 +293,7 @@ impl Reducible for Desk {
             Move::Run(run) => next.run = run,
             Move::Fold(fold) => next.folds = next.folds.turned(fold),
             Move::Try(trial) => next.trial = trial,
+            Move::Shelf(told, words) => next.tell(told, words),
             Move::Ask(ask) => next.ask = ask,
             Move::Scratch(slot, text, unit) => next.scratch.set(slot, text, unit),
             Move::Unit(field, unit) => {

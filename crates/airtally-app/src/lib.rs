@@ -3,7 +3,7 @@
 //! `state` and `desk` are plain values: the house with its history, and what lies open on the desk. `hooks` each do one
 //! thing to the world outside, `platform` holds every call to the browser that is not an element, `ui` draws things and
 //! knows nothing of air, `parts` knows of air and is used by several screens, `frame` is what every screen shares,
-//! `sheet` explains one number, and `stages` holds one screen each.
+//! `shelf` is what is done with the houses of this device, `sheet` explains one number, and `stages` holds one screen each.
 
 mod app;
 mod context;
@@ -13,6 +13,7 @@ mod hooks;
 mod parts;
 mod platform;
 mod sheet;
+mod shelf;
 mod stages;
 mod state;
 mod ui;

@@ -26,6 +26,8 @@ pub struct Book {
     sums: Vec<Range<usize>>,
     values: Vec<Range<usize>>,
     symbols: Range<usize>,
+    advice: Range<usize>,
+    houses: Range<usize>,
 }
 
 static OPEN: OnceLock<Book> = OnceLock::new();
@@ -42,6 +44,19 @@ pub fn book() -> Option<&'static Book> {
 /// Opens the book for every later [`book`].
 pub fn open(text: String) {
     OPEN.get_or_init(|| Book::of(text));
+}
+
+/// What can be done about an issue, by its place; nothing before the book has come.
+pub(crate) fn advised(at: usize) -> &'static str {
+    let line = book().and_then(|book| book.marked(Some(&book.advice), '-').nth(at));
+    line.and_then(|line| line.split_once(" | ")).map_or("", |(_, words)| words)
+}
+
+/// What the book says about houses kept on a device, by its name there; nothing before it has come.
+pub fn of_houses(name: &str) -> &'static str {
+    let Some(book) = book() else { return "" };
+    let named = |line: &'static str| line.strip_prefix(name)?.strip_prefix(" | ");
+    book.marked(Some(&book.houses), '-').find_map(named).unwrap_or_default()
 }
 
 impl Book {
@@ -67,6 +82,8 @@ impl Book {
             sums: Vec::new(),
             values: Vec::new(),
             symbols: 0..0,
+            advice: 0..0,
+            houses: 0..0,
         };
         let mut at = 0;
         for chapter in text.split(HEAD) {
@@ -88,6 +105,8 @@ impl Book {
             Some(("value", _)) => self.values.push(chapter),
             Some((_, id)) => set(&mut self.checks, CheckRule::ALL.iter().position(|rule| rule.id() == id), chapter),
             None if head == "symbols" => self.symbols = chapter,
+            None if head == "advice" => self.advice = chapter,
+            None if head == "houses" => self.houses = chapter,
             None => set(&mut self.steps, StepRule::ALL.iter().position(|rule| rule.id() == head), chapter),
         }
     }
@@ -166,6 +185,7 @@ const HEAD: &str = "\n= ";
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::issue::Advice;
     use airtally::given::GivenId;
 
     fn names<'a>(book: &'a Book, chapters: &'a [Range<usize>]) -> impl Iterator<Item = &'a str> {
@@ -186,10 +206,39 @@ mod tests {
         }
         assert!(names(book, &book.groups).eq(Group::ALL.map(|group| format!("{group:?}"))));
         assert!(names(book, &book.parts).eq(Part::all().map(|part| format!("{part:?}"))));
+        let advice = book.marked(Some(&book.advice), '-').map(|line| line.split_once(" | ").unwrap().0);
+        assert!(advice.eq(Advice::ALL.map(|advice| format!("{advice:?}"))));
         let sums: Vec<_> = names(book, &book.sums).collect();
         assert_eq!(sums.len(), crate::formula::tests::ALL.len());
         for (name, formula) in sums.into_iter().zip(crate::formula::tests::ALL) {
             assert_eq!(name, format!("{formula:?}"));
         }
     }
+
+    /// The page and its store say these by name, which no compiler sees.
+    #[test]
+    fn what_is_said_of_houses_stands_in_the_book() {
+        let said = [
+            include_str!("../../../www/store.js"),
+            include_str!("../../../www/base.js"),
+            include_str!("../../airtally-app/src/shelf.rs"),
+            include_str!("../../airtally-app/src/sheet/houses.rs"),
+            include_str!("../../airtally-app/src/frame/banner.rs"),
+        ];
+        let names = |line: &str| line.split_once(" | ").unwrap().0.to_owned();
+        let book = book().unwrap();
+        let known: Vec<String> = book.marked(Some(&book.houses), '-').map(names).collect();
+        let is_name = |word: &&str| word.starts_with(char::is_uppercase) && word.chars().all(char::is_alphabetic);
+        let used: Vec<&str> = said.iter().flat_map(|text| text.split('"').skip(1).step_by(2)).filter(is_name).collect();
+        for name in &used {
+            let ours = known.iter().any(|known| known == name) || FOREIGN.contains(name);
+            assert!(ours, "“{name}” is said, and the book does not have it");
+        }
+        for name in known.iter().filter(|name| !crate::demo::OTHERS.contains(&name.as_str())) {
+            assert!(used.contains(&name.as_str()), "nobody says “{name}”");
+        }
+    }
+
+    /// Names of the browser's, and what is said without the book.
+    const FOREIGN: [&str; 3] = ["Apple", "QuotaExceededError", "Nothing"];
 }

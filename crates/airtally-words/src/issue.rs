@@ -6,6 +6,8 @@ mod typed;
 #[cfg(test)]
 mod tests;
 
+#[cfg(test)]
+pub(crate) use advice::Advice;
 pub use advice::{hint, hint_for};
 pub use typed::Typed;
 

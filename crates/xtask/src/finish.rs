@@ -13,6 +13,9 @@ const SCRIPT: &str = "airtally-app.js";
 const PAGE: &str = "index.html";
 /// The book, loaded after the first paint.
 const BOOK: &str = "book.txt";
+/// Where houses are kept, loaded after the first paint, and what it stands on.
+const STORE: &str = "store.js";
+const BASE: &str = "base.js";
 /// Never renamed: old copies of the page must find it.
 const LOADER: &str = "start.js";
 
@@ -33,7 +36,9 @@ pub fn hook() -> Outcome {
 
 fn finish(folder: &Path) -> Outcome {
     make_smaller(&folder.join(WASM))?;
-    make_script_smaller(&folder.join(SCRIPT))?;
+    for script in [SCRIPT, STORE, BASE] {
+        make_script_smaller(&folder.join(script))?;
+    }
     shorten_imports(&folder.join(WASM), &folder.join(SCRIPT))?;
     let page = join_styles(folder, &files::text(&folder.join(PAGE))?)?;
     let page = without_remarks(&with_policy(&page)?);
@@ -41,6 +46,10 @@ fn finish(folder: &Path) -> Outcome {
     replace_in(&folder.join(SCRIPT), WASM, &wasm)?;
     let script = name_by_content(folder, SCRIPT)?;
     replace_in(&folder.join(LOADER), SCRIPT, &script)?;
+    let base = name_by_content(folder, BASE)?;
+    replace_in(&folder.join(STORE), BASE, &base)?;
+    let store = name_by_content(folder, STORE)?;
+    replace_in(&folder.join(LOADER), STORE, &store)?;
     let book = name_by_content(folder, BOOK)?;
     if !page.contains(BOOK) {
         return Err(format!("{PAGE} does not name {BOOK}: the release would load no words."));

@@ -1,11 +1,12 @@
 //! The top line: whose house, units, look, undo, and a menu.
 
 use crate::context::{Hands, Page, View};
-use crate::desk::{MAIN, Move, Said, Stage, Topic};
+use crate::desk::{Move, Said, Stage, Told, Topic};
 use crate::hooks::Look;
 use crate::parts::choice::{choosing, options};
 use crate::parts::opener::opener;
 use crate::platform;
+use crate::shelf;
 use crate::state::Action;
 use crate::ui::chips::chips;
 use crate::ui::el::{button, el, maybe, nothing, tag, text};
@@ -14,6 +15,7 @@ use crate::ui::icon::{Icon, icon};
 use crate::ui::select::pick;
 use crate::ui::tally::tally_mark;
 use airtally::house::{Display, House};
+use airtally_words::book::of_houses;
 use airtally_words::{demo, label, page as say};
 use std::rc::Rc;
 use yew::prelude::*;
@@ -38,18 +40,15 @@ pub fn top(view: &View, state: &State) -> Html {
     let menu_button = menu_button.attr("id", MENU_BUTTON).attr("aria-label", say::MENU);
     let menu_button =
         menu_button.attr("aria-expanded", open.to_string()).attr_if("aria-controls", open.then_some("menu"));
-    let tools = el(
-        "div",
-        "top-tools",
-        [
-            pocket(view),
-            units(page, hands),
-            pick("pick from-wide", say::LOOK, looks(*look), by_place),
-            tool("button-icon", Icon::Undo, say::UNDO, state.can_undo, hands.doing(|hands| hands.act(Action::Undo))),
-            tool("button-icon from-wide", Icon::Redo, say::REDO, state.can_redo, hands.doing(redo)),
-            menu_button.around([icon(if open { Icon::Close } else { Icon::Menu })]),
-        ],
-    );
+    let tools = tag("div", "top-tools").key(view.notebook.refused.to_string());
+    let tools = tools.around([
+        pocket(view),
+        units(page, hands),
+        pick("pick from-wide", say::LOOK, looks(*look), by_place),
+        tool("button-icon", Icon::Undo, say::UNDO, state.can_undo, hands.doing(|hands| hands.act(Action::Undo))),
+        tool("button-icon from-wide", Icon::Redo, say::REDO, state.can_redo, hands.doing(redo)),
+        menu_button.around([icon(if open { Icon::Close } else { Icon::Menu })]),
+    ]);
     let menu = if open { menu(*look, by_place, state.can_redo, view) } else { nothing() };
     el("header", "top", [tally_mark(), el("p", "top-name", [text(title(page))]), tools, menu])
 }
@@ -104,58 +103,80 @@ fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, view: &View) -> Ht
         hands.make(Move::Paper(true));
         platform::page::print();
     });
-    let example = |demo: &'static demo::Demo| {
-        let open = hands.doing(move |hands| load(hands, (demo.house)(), say::EXAMPLE_OPENED));
-        item(None, say::example(demo.title), true, open)
+    let first = hands.doing(|hands| shelf::begin(hands, demo::larkfield(), say::EXAMPLE_OPENED));
+    let example = |name: &'static str| {
+        let open = hands.doing(move |hands| match airtally_door::read_kept(of_houses(name)) {
+            Ok(house) => shelf::begin(hands, house, say::EXAMPLE_OPENED),
+            Err(_) => hands.make(Move::Say(Said { words: say::BOOK_MISSING.into(), undo: false })),
+        });
+        item(None, say::example(name), true, open)
     };
-    let new = hands.doing(|hands| {
-        hands.make(Move::Go(Stage::House));
-        load(hands, House::new(), say::NEW_HOUSE_BEGUN);
-    });
-    let (house, opening) = (Rc::clone(&view.page.house), hands.clone());
-    let save = hands.doing(move |hands| {
+    let houses = hands.doing(|hands| {
+        shelf::find(hands, String::new());
         hands.make(Move::Menu(false));
-        if let Ok(text) = airtally_door::write(&house) {
-            platform::file::save(&say::file_name(&house.name), "application/json", &text);
-        }
+        hands.make(Move::Explain(Topic::Houses));
     });
     let menu = tag("div", "menu").attr("id", "menu").on(|| ListenerKind::onkeydown, on_key("Escape", leave));
     menu.around([
         tag("p", "field-label").attr("aria-hidden", "true").around([text(say::LOOK)]),
         chips("chips", "look".to_owned(), say::LOOK.to_owned(), looks(look), choose),
         item(Some(Icon::Redo), say::REDO.to_owned(), can_redo, hands.doing(redo)),
-        demo::DEMOS.iter().map(example).collect(),
-        item(None, say::NEW_HOUSE.to_owned(), true, new),
-        item(None, say::SAVE_FILE.to_owned(), true, save),
-        opener(say::OPEN_FILE, ".json,application/json", move |text| open(&opening, &text)),
+        item(None, say::HOUSES.to_owned(), true, houses),
+        kept_line(view),
+        new(hands),
+        save(view),
+        open(hands),
         item(None, say::PRINT.to_owned(), true, print),
+        item(None, say::example("Larkfield"), true, first),
+        demo::OTHERS.into_iter().map(example).collect(),
     ])
 }
 
-/// A house from a file in place of this one, which can be taken back; a file that is none changes nothing.
-fn open(hands: &Hands, text: &str) {
-    match airtally_door::read(text) {
-        Ok(house) => load(hands, house, say::FILE_OPENED),
+/// Whether the house is kept, and a copy of it elsewhere.
+pub fn kept_line(view: &View) -> Html {
+    let shelf = &view.desk.shelf;
+    let line = || say::kept_line(shelf.line(Told::Kept, 1), shelf.line(Told::Kept, 2));
+    el("p", "soft small", [text(shelf.trouble().map_or_else(line, str::to_owned))])
+}
+
+/// Begins a new house.
+pub fn new(hands: &Hands) -> Html {
+    let new = hands.doing(|hands| {
+        hands.make(Move::Go(Stage::House));
+        shelf::begin(hands, House::new(), say::NEW_HOUSE_BEGUN);
+    });
+    item(None, say::NEW_HOUSE.to_owned(), true, new)
+}
+
+/// Gives the house as a file.
+pub fn save(view: &View) -> Html {
+    let (house, id) = (Rc::clone(&view.page.house), view.notebook.id);
+    let save = view.hands.doing(move |hands| {
+        hands.make(Move::Menu(false));
+        if let Ok(text) = airtally_door::write(&house) {
+            platform::file::save(&say::file_name(&house.name), "application/json", &text);
+            platform::store::ask("sent", id, "");
+        }
+    });
+    item(None, say::SAVE_FILE.to_owned(), true, save)
+}
+
+/// Opens a house from a file as a house of its own; a file that is none changes nothing.
+pub fn open(hands: &Hands) -> Html {
+    let hands = hands.clone();
+    opener(say::OPEN_FILE, ".json,application/json", move |text| match airtally_door::read(&text) {
+        Ok(house) => shelf::begin(&hands, house, say::FILE_OPENED),
         Err(refusal) => {
             hands.make(Move::Menu(false));
             let words = say::file_refused(&refusal.path, &refusal.detail);
             hands.make(Move::Say(Said { words: words.into(), undo: false }));
         }
-    }
+    })
 }
 
 fn item(sign: Option<Icon>, words: String, can: bool, pressed: Callback<Event>) -> Html {
     let item = button("button", pressed).attr_if("disabled", (!can).then_some(""));
     item.around([maybe(sign.map(icon)), text(words)])
-}
-
-/// Puts a whole house in place of this one, which can be taken back; the prices stay.
-pub fn load(hands: &Hands, house: House, words: &'static str) {
-    hands.act(Action::Begin(house));
-    hands.make(Move::Menu(false));
-    hands.make(Move::Open(None));
-    hands.make(Move::Aim(MAIN.to_owned()));
-    hands.make(Move::Say(Said { words: words.into(), undo: true }));
 }
 
 /// The units as a row of chips, for the page of the house.

@@ -1,20 +1,23 @@
 //! The house is kept on this device: soon after every change, and at once when the page goes out of sight.
 
 use crate::context::{Hands, Same};
-use crate::desk::{Move, Said};
+use crate::desk::{Move, Said, Told};
 use crate::platform::events::{after, listen};
-use crate::platform::{clock, storage};
-use crate::state::Action;
+use crate::platform::{clock, storage, store};
+use crate::shelf;
+use crate::state::{Action, HouseId, Notebook, Seen};
 use airtally::house::House;
 use airtally_words::page as say;
-use gloo::events::EventListener;
 use gloo::timers::callback::Timeout;
 use gloo::utils::{document, window};
 use std::cell::RefCell;
 use std::rc::Rc;
+use web_sys::EventTarget;
 use yew::prelude::*;
 
 const KEY: &str = "airtally.house";
+/// Which house this tab opens, as the store wrote it.
+const OPEN: &str = "airtally.open";
 /// A text that could not be read is put aside under this and the time.
 const ASIDE: &str = "airtally.aside.";
 /// Longest time between a change and its being kept, in milliseconds.
@@ -23,90 +26,124 @@ const SOON: u32 = 250;
 /// What was found on this device.
 pub struct Kept {
     /// The house that was kept, or a new one.
-    pub house: House,
+    pub notebook: Notebook,
     /// What a person must know about it.
     pub said: Option<Said>,
     /// A text that could not be read still stands there, since there was no room to put it aside: nothing may be kept.
     pub stuck: bool,
+    /// Where its quick copy stands.
+    key: String,
 }
 
-/// Reads what is kept. A text that cannot be read is moved aside, never overwritten, and reported.
+/// Reads the quick copy. A text that cannot be read is moved aside, never overwritten, and reported.
 pub fn kept() -> Kept {
-    let fresh = |said, stuck| Kept { house: House::new(), said, stuck };
-    let Some(text) = storage::read(KEY) else { return fresh(None, false) };
+    let digits = storage::read_here(OPEN).unwrap_or_default();
+    let id = HouseId::of(&digits);
+    // The first house stands where it stood when there was only one.
+    let key = if id == HouseId(0) { KEY.to_owned() } else { [KEY, ".", &digits].concat() };
+    let text = storage::read(&key);
+    let found = |house, seen, said, stuck| {
+        let notebook = Notebook::of(id, house, seen);
+        Kept { notebook, said, stuck, key: key.clone() }
+    };
+    let Some(text) = text else {
+        let seen = if id == HouseId(0) { Seen::Now } else { Seen::Opening };
+        return found(House::new(), seen, None, false);
+    };
     let refusal = match airtally_door::read_kept(&text) {
-        Ok(house) => return Kept { house, said: None, stuck: false },
+        Ok(house) => return found(house, Seen::Now, None, false),
         Err(refusal) => refusal,
     };
     let aside = [ASIDE, &clock::now()].concat();
     let moved = storage::write(&aside, &text);
     if moved {
-        storage::forget(KEY);
+        storage::forget(&key);
     }
     let words = say::put_aside(moved.then_some(aside.as_str()), &refusal.path, &refusal.detail).into();
-    fresh(Some(Said { words, undo: false }), !moved)
+    found(House::new(), Seen::Now, Some(Said { words, undo: false }), !moved)
 }
 
 #[derive(Default)]
 struct Keeper {
+    id: HouseId,
     waiting: Option<Rc<House>>,
     timer: Option<Timeout>,
-    failed: bool,
 }
 
-/// Keeps every version of the house, unless keeping is `stuck`, and takes over what another tab has kept.
+/// Keeps every version of the house, unless keeping is stuck, and does what the store tells.
 #[hook]
-pub fn use_keeping(house: Rc<House>, stuck: bool, hands: &Hands) {
-    let keeper = use_mut_ref(Keeper::default);
+pub fn use_keeping(notebook: &Notebook, found: &Rc<Kept>, hands: &Hands) {
+    let (id, stuck) = (notebook.id, found.stuck);
+    let keeper = use_mut_ref(|| Keeper { id, ..Keeper::default() });
     let first = use_mut_ref(|| true);
     use_effect_with(hands.clone(), {
-        let keeper = Rc::clone(&keeper);
+        let (keeper, found) = (Rc::clone(&keeper), Rc::clone(found));
         move |hands| {
-            let leaving = ["pagehide", "blur"].map(|event| {
-                let (keeper, hands) = (Rc::clone(&keeper), hands.clone());
-                listen(&window(), event, move || keep(&keeper, &hands))
-            });
-            let hiding = {
-                let hands = hands.clone();
-                listen(&document(), "visibilitychange", move || keep(&keeper, &hands))
+            let window = window();
+            let keep_at = |target: &EventTarget, event| {
+                let (keeper, found, hands) = (Rc::clone(&keeper), Rc::clone(&found), hands.clone());
+                listen(target, event, move || keep(&keeper, &found, &hands))
             };
-            let elsewhere = take_over(hands.clone());
-            || drop((leaving, hiding, elsewhere))
+            let leaving = ["pagehide", "blur", store::FLUSH].map(|event| keep_at(&window, event));
+            let hiding = keep_at(&document(), "visibilitychange");
+            let told = {
+                let hands = hands.clone();
+                move || match store::told().as_str() {
+                    "comes" => begin(id, stuck, &hands),
+                    told => shelf::take(&hands, told),
+                }
+            };
+            if store::is_there() {
+                told();
+            }
+            let tells = listen(&window, store::TELLS, told);
+            || drop((leaving, hiding, tells))
         }
     });
-    use_effect_with((Same(house), hands.clone()), move |(house, hands)| {
-        if !first.replace(false) && !stuck {
-            wait(&keeper, house, hands);
+    let found = Rc::clone(found);
+    let house = Same(Rc::clone(notebook.house()));
+    use_effect_with((id, house, notebook.is_own(), hands.clone()), move |(id, house, own, hands)| {
+        if first.replace(false) || stuck {
+            return;
+        }
+        if keeper.borrow().id != *id {
+            keep(&keeper, &found, hands);
+            keeper.borrow_mut().id = *id;
+            if *own {
+                store::ask("open", *id, "new");
+            }
+        }
+        if *own {
+            wait(&keeper, &found, house, hands);
         }
     });
 }
 
-fn wait(keeper: &Rc<RefCell<Keeper>>, house: &Same<House>, hands: &Hands) {
-    let again = (Rc::clone(keeper), hands.clone());
+/// The store has come, or does not come: then the quick copy is all there is.
+fn begin(id: HouseId, stuck: bool, hands: &Hands) {
+    if !stuck && !store::ask("open", id, "start") {
+        hands.act(Action::See(Seen::Now));
+    }
+}
+
+fn wait(keeper: &Rc<RefCell<Keeper>>, found: &Rc<Kept>, house: &Same<House>, hands: &Hands) {
+    let again = (Rc::clone(keeper), Rc::clone(found), hands.clone());
     let mut keeper = keeper.borrow_mut();
     keeper.waiting = Some(Rc::clone(&house.0));
     if keeper.timer.is_none() {
-        keeper.timer = Some(after(SOON, move || keep(&again.0, &again.1)));
+        keeper.timer = Some(after(SOON, move || keep(&again.0, &again.1, &again.2)));
     }
 }
 
-fn keep(keeper: &RefCell<Keeper>, hands: &Hands) {
-    let mut keeper = keeper.borrow_mut();
-    keeper.timer = None;
-    let Some(house) = keeper.waiting.take() else { return };
-    let done = airtally_door::write(&house).is_ok_and(|text| storage::write(KEY, &text));
-    if !done && !keeper.failed {
-        hands.make(Move::Say(Said { words: say::NOT_KEPT.into(), undo: false }));
+/// Hands what waits to the store. Before that has come, and where it does not come, it is kept as a quick copy.
+fn keep(keeper: &RefCell<Keeper>, found: &Kept, hands: &Hands) {
+    let (id, waiting) = {
+        let mut keeper = keeper.borrow_mut();
+        keeper.timer = None;
+        (keeper.id, keeper.waiting.take())
+    };
+    let Some(text) = waiting.and_then(|house| airtally_door::write(&house).ok()) else { return };
+    if !store::ask("put", id, &text) && !storage::write(&found.key, &text) {
+        hands.make(Move::Shelf(Told::Kept, "Nothing".into()));
     }
-    keeper.failed = !done;
-}
-
-/// Another tab kept a house: show that one here, so that the older tab never writes over the newer. Can be undone.
-fn take_over(hands: Hands) -> EventListener {
-    listen(&window(), "storage", move || {
-        let newer = storage::read(KEY).and_then(|text| airtally_door::read_kept(&text).ok());
-        if let Some(house) = newer {
-            hands.act(Action::Load(house));
-        }
-    })
 }

@@ -7,3 +7,4 @@ pub mod file;
 pub mod media;
 pub mod page;
 pub mod storage;
+pub mod store;

@@ -14,6 +14,15 @@ pub fn write(key: &str, text: &str) -> bool {
     storage.set_item(key, text).is_ok() && storage.get_item(key).ok().flatten().as_deref() == Some(text)
 }
 
+/// What this tab holds, or else the tab that wrote last.
+pub fn read_here(key: &str) -> Option<String> {
+    here().and_then(|here| here.get_item(key).ok().flatten()).or_else(|| read(key))
+}
+
+fn here() -> Option<Storage> {
+    window().session_storage().ok().flatten()
+}
+
 /// Forgets a text.
 pub fn forget(key: &str) {
     if let Some(storage) = storage() {

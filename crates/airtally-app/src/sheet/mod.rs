@@ -2,6 +2,7 @@
 //! for all.
 
 mod given;
+mod houses;
 mod issues;
 mod line;
 mod other;
@@ -48,7 +49,11 @@ fn head(view: &View, topic: Topic, deeper: bool, close: &Callback<()>) -> Html {
     let back = view.hands.doing(|hands| hands.make(Move::Back));
     let back = if deeper { icon_button(say::BACK, Icon::Back, back) } else { nothing() };
     let title = tag("h2", "").attr("id", TITLE).attr("tabindex", "-1").around([text(title(&view.page, topic))]);
-    let name = if topic == Topic::Pocket { say::CLOSE_POCKET } else { say::CLOSE_SHEET };
+    let name = match topic {
+        Topic::Pocket => say::CLOSE_POCKET,
+        Topic::Houses | Topic::Kept(_) => say::CLOSE_HOUSES,
+        _ => say::CLOSE_SHEET,
+    };
     let close = icon_button(name, Icon::Close, close.reform(|_: Event| ()));
     el("div", "sheet-top", [back, title, close])
 }
@@ -62,13 +67,14 @@ fn title(page: &Page, topic: Topic) -> String {
         Topic::Given(id) => registered::name(id).to_owned(),
         Topic::Issues => say::to_look_at(page.issues.len()),
         Topic::Pocket => say::POCKET.to_owned(),
+        Topic::Houses | Topic::Kept(_) => say::HOUSES.to_owned(),
     }
 }
 
 /// Where the names are, while what is explained has none.
 fn wordless(view: &View, topic: Topic) -> Html {
     match topic {
-        Topic::Issues => nothing(),
+        Topic::Issues | Topic::Houses | Topic::Kept(_) => nothing(),
         Topic::Line(_) | Topic::Under(..) | Topic::Given(_) | Topic::Pocket => no_book(view),
     }
 }
@@ -81,6 +87,8 @@ fn body(view: &View, topic: Topic) -> Html {
         Topic::Issues => issues::issues(view),
         Topic::Pocket if view.desk.book == Book::Open => pocket::pocket(view),
         Topic::Pocket => nothing(),
+        Topic::Houses => houses::houses(view),
+        Topic::Kept(id) => houses::kept(view, id),
     }
 }
 

@@ -1,6 +1,7 @@
 //! What can be done about an issue.
 
 use super::typed::kind_at;
+use crate::book::advised;
 use airtally::issue::{Condition, Issue, Trouble};
 use airtally::quantity::{Kind, ParseError};
 
@@ -11,61 +12,91 @@ pub fn hint(issue: &Issue) -> Option<String> {
 
 /// The same for a field that asks for this kind.
 pub fn hint_for(trouble: Trouble, kind: Option<Kind>) -> Option<String> {
-    let text = match trouble {
+    let advice = match trouble {
         Trouble::Unreadable(error) => return Some(reading(error, kind)),
-        Trouble::OutOfRange { .. } => "Until it is mended the field counts as empty.",
-        Trouble::SeldomRight { .. } => "Check the number and its unit.",
-        Trouble::LongName { .. } => "A shorter name fits on labels and drawings.",
-        Trouble::NoRooms => "Add the rooms one by one, or begin with one of the demo houses.",
-        Trouble::NoBedrooms => "Add a bedroom if there is one.",
-        Trouble::NoSupplyRoom => "Add a living room or a bedroom.",
-        Trouble::NoExtractRoom => "Add a kitchen, a bathroom or a WC.",
-        Trouble::ManyRooms { .. } => "A house with several dwellings needs one sheet for each.",
-        Trouble::AreaMissing => "Type its floor area, or its length and width.",
-        Trouble::AreaTwice => "Mend one of them, or clear length and width.",
-        Trouble::RoomsExceedFloor { .. } => "Check the rooms, or clear the floor area of the house.",
-        Trouble::NeverServed => {
-            "Seal it off as the local code asks. A fire that draws its air from indoors needs a licensed fitter's check and a CO alarm."
-        }
-        Trouble::BetweenRows { .. } => "Check the area; a little more or less may mean another rate.",
-        Trouble::OutsideEquation { .. } => "Check the rate against the number of people.",
-        Trouble::BeyondTable { .. } => "Another method of the rule applies; ask the local authority.",
-        Trouble::RunTimeNotAllowed { .. } => "Type a longer running time, or clear the field.",
+        Trouble::OutOfRange { .. } => Advice::OutOfRange,
+        Trouble::SeldomRight { .. } => Advice::SeldomRight,
+        Trouble::LongName { .. } => Advice::LongName,
+        Trouble::NoRooms => Advice::NoRooms,
+        Trouble::NoBedrooms => Advice::NoBedrooms,
+        Trouble::NoSupplyRoom => Advice::NoSupplyRoom,
+        Trouble::NoExtractRoom => Advice::NoExtractRoom,
+        Trouble::ManyRooms { .. } => Advice::ManyRooms,
+        Trouble::AreaMissing => Advice::AreaMissing,
+        Trouble::AreaTwice => Advice::AreaTwice,
+        Trouble::RoomsExceedFloor { .. } => Advice::RoomsExceedFloor,
+        Trouble::NeverServed => Advice::NeverServed,
+        Trouble::BetweenRows { .. } => Advice::BetweenRows,
+        Trouble::OutsideEquation { .. } => Advice::OutsideEquation,
+        Trouble::BeyondTable { .. } => Advice::BeyondTable,
+        Trouble::RunTimeNotAllowed { .. } => Advice::RunTimeNotAllowed,
         Trouble::CreditRefused(condition) => condition_met(condition),
-        Trouble::OpenKitchenContinuous => "A hood of its own to outdoors is the usual way.",
+        Trouble::OpenKitchenContinuous => Advice::OpenKitchenContinuous,
         Trouble::NoAwayRate => return None,
-        Trouble::StepsRaiseTotal { .. } => "A smaller step of the terminals brings it closer.",
-        Trouble::AboveMost { .. } => {
-            "A smaller system or another method of the rule may apply; ask the local authority."
-        }
-        Trouble::BoostFallsShort { .. } => "Set its valve for boost, or raise boost as a whole.",
-        Trouble::RunTakesMuch { .. } => "A second tube or the next wider one cures it.",
-        Trouble::Loud { .. } => {
-            "A longer silencer, a quieter unit, or slower air; type the unit's own data when you have them."
-        }
-        Trouble::VoiceHeard { .. } => "A lined manifold, or a silencer in one of the two runs.",
-        Trouble::PointUnread { .. } => {
-            "A point is a flow, a colon and a pressure, like 30: 9; points are apart by semicolons."
-        }
-        Trouble::FewPoints => "Read a second point off the sheet.",
-        Trouble::CurveRises { .. } => {
-            "Each point must lie lower than the one before it; leave out a fan's points left of its hump."
-        }
-        Trouble::UnitWeak { .. } => "A larger unit, wider mains or tubes, or a shorter way.",
-        Trouble::LongerThanCoil { .. } => "No joint may be hidden: order a longer coil, or move the manifold.",
-        Trouble::ManyTubes { .. } => "A wider tube or a second terminal may serve better.",
-        Trouble::StuffyNight { .. } => "Give it more supply air, or leave the door open at night.",
+        Trouble::StepsRaiseTotal { .. } => Advice::StepsRaiseTotal,
+        Trouble::AboveMost { .. } => Advice::AboveMost,
+        Trouble::BoostFallsShort { .. } => Advice::BoostFallsShort,
+        Trouble::RunTakesMuch { .. } => Advice::RunTakesMuch,
+        Trouble::Loud { .. } => Advice::Loud,
+        Trouble::VoiceHeard { .. } => Advice::VoiceHeard,
+        Trouble::PointUnread { .. } => Advice::PointUnread,
+        Trouble::FewPoints => Advice::FewPoints,
+        Trouble::CurveRises { .. } => Advice::CurveRises,
+        Trouble::UnitWeak { .. } => Advice::UnitWeak,
+        Trouble::LongerThanCoil { .. } => Advice::LongerThanCoil,
+        Trouble::ManyTubes { .. } => Advice::ManyTubes,
+        Trouble::StuffyNight { .. } => Advice::StuffyNight,
         Trouble::CheckFails(_) => return None,
-        Trouble::OpenFlue => {
-            "Type the air changes at 50 Pa and the floor areas. Buy nothing before a certified heating engineer or the chimney sweep has decided."
-        }
-        Trouble::DrawsDown { .. } => {
-            "Buy nothing before a certified heating engineer or the chimney sweep has decided. A unit that stops both \
-             fans, or an appliance that takes its air from outdoors, may be the way."
-        }
-        Trouble::UndercutTall { .. } => "Use a transfer grille beside or above the door.",
+        Trouble::OpenFlue => Advice::OpenFlue,
+        Trouble::DrawsDown { .. } => Advice::DrawsDown,
+        Trouble::UndercutTall { .. } => Advice::UndercutTall,
     };
-    Some(text.to_owned())
+    Some(advised(advice as usize).to_owned()).filter(|words| !words.is_empty())
+}
+
+/// What can be done, each a line of the book.
+#[derive(Clone, Copy)]
+#[cfg_attr(test, derive(Debug))]
+pub(crate) enum Advice {
+    OutOfRange,
+    SeldomRight,
+    LongName,
+    NoRooms,
+    NoBedrooms,
+    NoSupplyRoom,
+    NoExtractRoom,
+    ManyRooms,
+    AreaMissing,
+    AreaTwice,
+    RoomsExceedFloor,
+    NeverServed,
+    BetweenRows,
+    OutsideEquation,
+    BeyondTable,
+    RunTimeNotAllowed,
+    OpenKitchenContinuous,
+    StepsRaiseTotal,
+    AboveMost,
+    BoostFallsShort,
+    RunTakesMuch,
+    Loud,
+    VoiceHeard,
+    PointUnread,
+    FewPoints,
+    CurveRises,
+    UnitWeak,
+    LongerThanCoil,
+    ManyTubes,
+    StuffyNight,
+    OpenFlue,
+    DrawsDown,
+    UndercutTall,
+    NotInEdition,
+    LivingDiningKitchen,
+    Tightness,
+    WeatherFactor,
+    EnvelopeHeight,
+    Volume,
 }
 
 fn reading(error: ParseError, kind: Option<Kind>) -> String {
@@ -110,13 +141,59 @@ const fn example(kind: Option<Kind>) -> &'static str {
     }
 }
 
-const fn condition_met(condition: Condition) -> &'static str {
+const fn condition_met(condition: Condition) -> Advice {
     match condition {
-        Condition::NotInEdition => "Another edition may have one; see which is in force where the house stands.",
-        Condition::LivingDiningKitchen => "Bring supply air to one of them.",
-        Condition::Tightness => "Type the result of the blower-door test.",
-        Condition::WeatherFactor => "Type the factor of the nearest weather station.",
-        Condition::EnvelopeHeight => "Type the height from the lowest to the highest point above ground.",
-        Condition::Volume => "Type the floor areas.",
+        Condition::NotInEdition => Advice::NotInEdition,
+        Condition::LivingDiningKitchen => Advice::LivingDiningKitchen,
+        Condition::Tightness => Advice::Tightness,
+        Condition::WeatherFactor => Advice::WeatherFactor,
+        Condition::EnvelopeHeight => Advice::EnvelopeHeight,
+        Condition::Volume => Advice::Volume,
     }
+}
+
+#[cfg(test)]
+impl Advice {
+    /// All of them, in the order of the book.
+    pub const ALL: [Self; 39] = [
+        Self::OutOfRange,
+        Self::SeldomRight,
+        Self::LongName,
+        Self::NoRooms,
+        Self::NoBedrooms,
+        Self::NoSupplyRoom,
+        Self::NoExtractRoom,
+        Self::ManyRooms,
+        Self::AreaMissing,
+        Self::AreaTwice,
+        Self::RoomsExceedFloor,
+        Self::NeverServed,
+        Self::BetweenRows,
+        Self::OutsideEquation,
+        Self::BeyondTable,
+        Self::RunTimeNotAllowed,
+        Self::OpenKitchenContinuous,
+        Self::StepsRaiseTotal,
+        Self::AboveMost,
+        Self::BoostFallsShort,
+        Self::RunTakesMuch,
+        Self::Loud,
+        Self::VoiceHeard,
+        Self::PointUnread,
+        Self::FewPoints,
+        Self::CurveRises,
+        Self::UnitWeak,
+        Self::LongerThanCoil,
+        Self::ManyTubes,
+        Self::StuffyNight,
+        Self::OpenFlue,
+        Self::DrawsDown,
+        Self::UndercutTall,
+        Self::NotInEdition,
+        Self::LivingDiningKitchen,
+        Self::Tightness,
+        Self::WeatherFactor,
+        Self::EnvelopeHeight,
+        Self::Volume,
+    ];
 }

@@ -29,7 +29,7 @@ pub const MENU: &str = "Menu";
 /// Begins anew.
 pub const NEW_HOUSE: &str = "Start a new house";
 /// Said after it.
-pub const NEW_HOUSE_BEGUN: &str = "A new house. The one before can come back.";
+pub const NEW_HOUSE_BEGUN: &str = "A new house. The one before is under Houses.";
 /// Said after an example was opened.
 pub const EXAMPLE_OPENED: &str = "An invented example is open.";
 /// Prints.
@@ -46,9 +46,6 @@ pub const EQUALS: &str = "equals";
 pub const IS_NOT: &str = "is not";
 /// No air is shared out yet.
 pub const NOTHING_TO_BALANCE: &str = "No air shared out yet";
-/// The device refused to keep the house.
-pub const NOT_KEPT: &str =
-    "This device does not keep what you type: its storage is full or switched off for this page.";
 
 /// Opens an example.
 pub fn example(title: &str) -> String {
@@ -85,7 +82,7 @@ pub const SAVE_FILE: &str = "Save as a file";
 /// Takes a house from a file.
 pub const OPEN_FILE: &str = "Open a file";
 /// That was done.
-pub const FILE_OPENED: &str = "The house of the file is open.";
+pub const FILE_OPENED: &str = "The house of the file is open. The one before is under Houses.";
 
 /// What a house's file is called: its name in plain letters.
 ///

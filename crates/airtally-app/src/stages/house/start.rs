@@ -2,8 +2,8 @@
 
 use crate::context::Hands;
 use crate::desk::Move;
-use crate::frame::top::load;
 use crate::parts::air::{air_tag, outdoor_tag};
+use crate::shelf;
 use crate::ui::el::{button, el, tag, text};
 use crate::ui::icon::stroke;
 use airtally::rules::Air;
@@ -16,7 +16,7 @@ pub fn start(hands: &Hands) -> Html {
         el("li", "", [sign, el("span", "", [el("b", "", [text(name)]), text(" "), text(words)])])
     };
     let mine = button("button-main", hands.doing(|hands| hands.make(Move::Begin)));
-    let example = button("button", hands.doing(|hands| load(hands, demo::larkfield(), say::EXAMPLE_OPENED)));
+    let example = button("button", hands.doing(|hands| shelf::begin(hands, demo::larkfield(), say::EXAMPLE_OPENED)));
     let start = el(
         "div",
         "start",
