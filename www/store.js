@@ -9,6 +9,7 @@ import { all, asked, change, during, erase, keepVersion, moment, promised, reach
 import { copyQuickly, countOf, forget, mark, quickCopy, remember, writerOf } from "./base.js";
 
 const APART = 5 * 60_000; // Between two versions of one sitting.
+const LARGEST = 2e6; // More bytes of a file are never read.
 const REMOVED = 30 * 24 * 60 * 60_000;
 
 const me = String(crypto.getRandomValues(new Uint32Array(1))[0]);
@@ -26,12 +27,27 @@ const answers = { open, put, find, more, look, copy, rename, remove, restore, pu
 const AT_ONCE = ["open", "put", "look", "rename"]; // All others one after the other.
 
 document.getElementById("page").store = { ask };
+addEventListener("dragover", (event) => holdsFile(event) && event.preventDefault());
+addEventListener("drop", dropped);
 tell("comes");
 
 /** What the page asks: a word, the id of a house, a text. */
 function ask(word, id, text) {
   const answer = () => answers[word](id, text);
   (AT_ONCE.includes(word) ? answer() : inTurn(answer)).catch((error) => tell("kept", failed(error)));
+}
+
+/** A file let fall on the page: its text is told, and the page says whether it is a house. */
+async function dropped(event) {
+  const [file] = event.dataTransfer?.files ?? [];
+  if (!file || !holdsFile(event)) return;
+  event.preventDefault();
+  tell("dropped", await file.slice(0, LARGEST).text());
+}
+
+/** A file held over a field for files goes into that field. */
+function holdsFile(event) {
+  return Boolean(event.dataTransfer?.types.includes("Files")) && !event.target.closest?.("input[type=file]");
 }
 
 function inTurn(answer) {

@@ -8,6 +8,7 @@ use airtally::edit::Edit;
 use airtally::house::{Field, House};
 use airtally::quantity::Unit;
 use airtally_words::book::of_houses;
+use airtally_words::page as words;
 use std::rc::Rc;
 
 /// Does what the store tells: a word, then what belongs to it.
@@ -22,6 +23,7 @@ pub fn take(hands: &Hands, told: &str) {
         "say" => say(hands, first, false),
         "shelf" => hands.make(Move::Explain(Topic::Houses)),
         "name" => hands.edit(Edit::Set(Field::HouseName, rest.to_owned(), Unit::Ratio)),
+        "dropped" => open_file(hands, rest),
         "arrive" => arrive(hands),
         "lost" => hands.act(Action::See(Seen::Elsewhere)),
         "gone" => {
@@ -45,6 +47,18 @@ fn take_house(hands: &Hands, word: &str, first: &str, text: &str) {
         (Ok(house), "copy") => begin(hands, house, of_houses("CopyMade")),
         (Ok(house), "past") => hands.act(Action::See(Seen::Past(Rc::new(house), first.to_owned().into()))),
         (Ok(house), _) => hands.act(Action::Open(HouseId::of(first), house, seen)),
+    }
+}
+
+/// Opens the text of a file as a house of its own; one that is none changes nothing.
+pub fn open_file(hands: &Hands, text: &str) {
+    match airtally_door::read(text) {
+        Ok(house) => begin(hands, house, words::FILE_OPENED),
+        Err(refusal) => {
+            hands.make(Move::Menu(false));
+            let said = words::file_refused(&refusal.path, &refusal.detail);
+            hands.make(Move::Say(Said { words: said.into(), undo: false }));
+        }
     }
 }
 

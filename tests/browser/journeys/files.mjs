@@ -32,6 +32,21 @@ export default async function ({ person, page }) {
     await person.presses("Understood");
     await person.reads("Name of the house", "Another");
   }
+  await drops(page, "no house");
+  await page.getByText(/This file is no house of this page/).waitFor();
+  await person.presses("Understood");
+  await drops(page, text);
+  await person.reads("Name of the house", "Café No. 7 / rear");
+}
+
+/** A file let fall anywhere on the page. */
+async function drops(page, text) {
+  const held = await page.evaluateHandle((text) => {
+    const held = new DataTransfer();
+    held.items.add(new File([text], "house.json", { type: "application/json" }));
+    return held;
+  }, text);
+  await page.locator("main").dispatchEvent("drop", { dataTransfer: held });
 }
 
 async function opens(page, person, text) {

@@ -164,14 +164,7 @@ pub fn save(view: &View) -> Html {
 /// Opens a house from a file as a house of its own; a file that is none changes nothing.
 pub fn open(hands: &Hands) -> Html {
     let hands = hands.clone();
-    opener(say::OPEN_FILE, ".json,application/json", move |text| match airtally_door::read(&text) {
-        Ok(house) => shelf::begin(&hands, house, say::FILE_OPENED),
-        Err(refusal) => {
-            hands.make(Move::Menu(false));
-            let words = say::file_refused(&refusal.path, &refusal.detail);
-            hands.make(Move::Say(Said { words: words.into(), undo: false }));
-        }
-    })
+    opener(say::OPEN_FILE, ".json,application/json", move |text| shelf::open_file(&hands, &text))
 }
 
 fn item(sign: Option<Icon>, words: String, can: bool, pressed: Callback<Event>) -> Html {
