@@ -72,15 +72,16 @@ pub const fn curves_of(air: Air) -> &'static str {
 }
 
 /// How fast a fan turns: `Turns at 62 % for normal, at 84 % for boost.`
-pub fn turns(normal: Option<f64>, boost: Option<f64>) -> String {
+pub fn turns(normal: Option<f64>, boost: Option<f64>, tight: bool) -> String {
+    let tight = if tight { " That leaves little reserve at boost." } else { "" };
     let at = |speed: Option<f64>| match speed {
         Some(speed) => ["at ", &format::text(speed * 100.0, Unit::Percent)].concat(),
         None => "is too weak".to_owned(),
     };
     if normal == boost && normal.is_some() {
-        return ["Turns ", &at(normal), "."].concat();
+        return ["Turns ", &at(normal), ".", tight].concat();
     }
-    ["Turns ", &at(normal), " for normal, ", &at(boost), " for boost."].concat().replace("Turns is", "Is")
+    ["Turns ", &at(normal), " for normal, ", &at(boost), " for boost.", tight].concat().replace("Turns is", "Is")
 }
 
 /// What the unit does: `118 m³/h through the unit at 92 Pa.`

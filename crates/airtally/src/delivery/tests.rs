@@ -167,7 +167,11 @@ fn a_unit_that_is_too_weak_is_told_and_runs_at_full_speed() {
     assert!(side.weak && side.rooms() < side.runs.iter().fold(Flow::ZERO, |sum, came| sum + came.planned));
     let strong = with("0: 900; 300: 700; 600: 300");
     assert!(!strong.issues().iter().any(|issue| matches!(issue.trouble, Trouble::UnitWeak { .. })));
-    assert!(strong.delivery().sides[0].blower.boost.is_some_and(|speed| speed < 1.0));
+    let blower = &strong.delivery().sides[0].blower;
+    assert!(blower.boost.is_some_and(|speed| speed < 0.8) && !blower.tight);
+    let just = with("0: 150; 100: 100; 200: 20");
+    let blower = &just.delivery().sides[0].blower;
+    assert_eq!(blower.tight, blower.boost.is_some_and(|speed| speed > 0.8));
 }
 
 /// What a person has measured counts in place of what is registered.

@@ -17,6 +17,8 @@ pub struct Blower {
     pub normal: Option<f64>,
     /// The same at boost.
     pub boost: Option<f64>,
+    /// Whether boost leaves less reserve than is asked for.
+    pub tight: bool,
 }
 
 impl Blower {
@@ -36,7 +38,9 @@ impl Blower {
             None => usual(boost, givens),
         };
         let turned = |(flow, pressure)| speed(&full, flow, pressure);
-        Self { normal: turned(normal), boost: turned(boost), typed: typed.is_some(), full }
+        let at_boost = turned(boost);
+        let tight = at_boost.is_some_and(|speed| speed > givens.value(GivenId::UnitReserve) + CLOSE);
+        Self { normal: turned(normal), boost: at_boost, tight, typed: typed.is_some(), full }
     }
 
     /// The fan at a share of full speed.
@@ -75,6 +79,8 @@ fn speed(full: &Fan, flow: Flow, pressure: Pressure) -> Option<f64> {
 /// The density that curves are already corrected to here: no second correction.
 const RATED: f64 = 1.2;
 const LEAST_RESERVE: f64 = 0.3;
+/// A share of the speed that nobody can tell.
+const CLOSE: f64 = 1e-6;
 const SLOWEST: f64 = 0.02;
 /// Far below a thousandth of the speed.
 const HALVINGS: usize = 30;

@@ -37,7 +37,7 @@ fn side_of(view: &View, side: &Side) -> Html {
     let drawn = drawing(&curves, say::CURVES_DESCRIBED, said);
     let blower = &side.blower;
     let turns = match blower.typed {
-        true => say::turns(blower.normal, blower.boost),
+        true => say::turns(blower.normal, blower.boost, blower.tight),
         false => say::CURVE_ASSUMED.to_owned(),
     };
     nodes([el("h3", "row-name", [text(say::curves_of(side.air))]), drawn, el("p", "", [soft(turns)])])
