@@ -5,9 +5,10 @@ use crate::desk::{Desk, MAIN, Move, Stage};
 use crate::frame::dock::dock;
 use crate::frame::top::{State, top};
 use crate::hooks::{
-    kept, use_address, use_aim, use_book, use_browser, use_hush, use_keeping, use_look, use_title, use_wide,
+    kept, use_address, use_aim, use_book, use_browser, use_hush, use_keeping, use_link, use_look, use_title, use_wide,
 };
 use crate::platform::page;
+use crate::sheet::link::on_paper;
 use crate::sheet::{sheet, use_dialog};
 use crate::stages::{air::air, house::house, parts::parts, steps::steps, tubes::tubes};
 use crate::state::Notebook;
@@ -40,6 +41,7 @@ pub fn App() -> Html {
     use_dialog(&dialog, desk.sheet.last().copied(), view.wide);
     use_aim(desk.aim.clone());
     use_book(desk.book, &view.hands);
+    use_link(&desk, &view.page.house, &view.hands);
 
     let beside = view.wide && !desk.sheet.is_empty();
     let state = State { look, can_undo: document.can_undo(), can_redo: document.can_redo() };
@@ -47,7 +49,7 @@ pub fn App() -> Html {
     let main = tag("main", "main").attr("id", MAIN).attr("tabindex", "-1").around([stage(&view)]);
     let class = if beside { "page has-sheet" } else { "page" };
     let page = tag("div", class).on(|| ListenerKind::onkeydown, escape(&view.hands));
-    page.around([skip, top(&view, &state), dock(&view), main, sheet(&view, &dialog)])
+    page.around([skip, top(&view, &state), dock(&view), main, on_paper(&view), sheet(&view, &dialog)])
 }
 
 fn stage(view: &View) -> Html {

@@ -2,11 +2,13 @@
 
 mod fold;
 mod ids;
+mod link;
 mod stage;
 mod steps;
 
 pub use fold::{Fold, Folds};
 pub use ids::{MAIN, OPEN_STEP, ROOMS, field_id, row_id};
+pub use link::{Link, Made};
 pub use stage::Stage;
 pub use steps::{Book, InSight, OpenStep, When};
 
@@ -36,6 +38,10 @@ pub enum Topic {
     Issues,
     /// Figures that need no house.
     Pocket,
+    /// The way of the house to another device.
+    Send,
+    /// The house of a link that was followed.
+    Came,
 }
 
 /// A short remark with or without a way back.
@@ -94,6 +100,8 @@ pub struct Desk {
     pub ask: Ask,
     /// What is typed into the pocket.
     pub scratch: Scratch,
+    /// A house on its way.
+    pub link: Link,
     /// Units taken for fields that are still empty.
     units: Vec<(Field, Unit)>,
 }
@@ -148,6 +156,8 @@ pub enum Move {
     Scratch(Slot, String, Unit),
     /// The book of the steps has come, or has not.
     Book(Book),
+    /// A house is on its way.
+    Link(Link),
     /// Onto paper, or back to the screen.
     Paper(bool),
 }
@@ -173,6 +183,7 @@ impl Desk {
             trial: Trial::default(),
             ask: Ask::default(),
             scratch: Scratch::default(),
+            link: Link::None,
             units: Vec::new(),
         }
     }
@@ -266,6 +277,7 @@ impl Reducible for Desk {
                 next.aim.stood = stood;
             }
             Move::Book(book) => next.book = book,
+            Move::Link(link) => next.link = link,
             Move::Paper(paper) => next.paper = paper,
             Move::Show(shown) => next.shown = shown,
             Move::Step(step) => next.step = step,

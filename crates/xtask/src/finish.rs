@@ -3,7 +3,7 @@
 //!
 //! Trunk would name files before the wasm is made smaller, so naming is done here and nowhere else.
 
-use crate::{Outcome, files, imports, node, offline, run};
+use crate::{Outcome, embed, files, imports, node, offline, run};
 use std::env;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -13,6 +13,10 @@ const SCRIPT: &str = "airtally-app.js";
 const PAGE: &str = "index.html";
 /// The book, loaded after the first paint.
 const BOOK: &str = "book.txt";
+/// What makes and reads links, loaded when somebody does: a folder of scripts, the first of them, and all in one.
+const LINKS: &str = "link";
+const LINK: &str = "link/link.js";
+const JOINED_LINK: &str = "link.js";
 /// Never renamed: old copies of the page must find it.
 const LOADER: &str = "start.js";
 
@@ -41,6 +45,8 @@ fn finish(folder: &Path) -> Outcome {
     replace_in(&folder.join(SCRIPT), WASM, &wasm)?;
     let script = name_by_content(folder, SCRIPT)?;
     replace_in(&folder.join(LOADER), SCRIPT, &script)?;
+    let link = join_link(folder)?;
+    replace_in(&folder.join(LOADER), LINK, &link)?;
     let book = name_by_content(folder, BOOK)?;
     if !page.contains(BOOK) {
         return Err(format!("{PAGE} does not name {BOOK}: the release would load no words."));
@@ -67,6 +73,13 @@ pub fn make_script_smaller(script: &Path) -> Outcome {
     let mut command = Command::new("node");
     command.arg(tool).arg(script).args(smaller).arg("--output").arg(script);
     run::answer(&mut command).map(drop)
+}
+
+/// Makes one file of the scripts for links and gives back its name.
+fn join_link(folder: &Path) -> Outcome<String> {
+    embed::join(&folder.join(LINK), &folder.join(JOINED_LINK))?;
+    files::remove(&folder.join(LINKS))?;
+    name_by_content(folder, JOINED_LINK)
 }
 
 /// Gives what the program imports short names, in it and in its script.

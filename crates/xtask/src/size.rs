@@ -12,7 +12,7 @@ const BUDGET: u64 = 220_000;
 const LEDGER_STEP: u64 = 1_000;
 
 /// Prefixes of files that are loaded after the first paint: nobody waits for them.
-const LATER: [&str; 4] = ["book-", "icon-", "manifest", "sw.js"];
+const LATER: [&str; 5] = ["book-", "icon-", "link-", "manifest", "sw.js"];
 
 /// The page of an invented contractor: shown, not shipped into other pages.
 const SHOWN: &str = "contractor";

@@ -2,7 +2,7 @@
 
 use crate::context::{Hands, Page, View};
 use crate::desk::{MAIN, Move, Said, Stage, Topic};
-use crate::hooks::Look;
+use crate::hooks::{Look, make_link};
 use crate::parts::choice::{choosing, options};
 use crate::parts::opener::opener;
 use crate::platform;
@@ -16,6 +16,7 @@ use crate::ui::tally::tally_mark;
 use airtally::house::{Display, House};
 use airtally_words::{demo, label, page as say};
 use std::rc::Rc;
+use yew::platform::spawn_local;
 use yew::prelude::*;
 use yew::virtual_dom::ListenerKind;
 
@@ -99,10 +100,11 @@ fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, view: &View) -> Ht
         hands.make(Move::Menu(false));
         hands.make(Move::Aim(MENU_BUTTON.to_owned()));
     });
-    let print = hands.doing(|hands| {
+    let whole = Rc::clone(&view.page.house);
+    let print = hands.doing(move |hands| print(hands.clone(), Rc::clone(&whole)));
+    let send = hands.doing(|hands| {
         hands.make(Move::Menu(false));
-        hands.make(Move::Paper(true));
-        platform::page::print();
+        hands.make(Move::Explain(Topic::Send));
     });
     let example = |demo: &'static demo::Demo| {
         let open = hands.doing(move |hands| load(hands, (demo.house)(), say::EXAMPLE_OPENED));
@@ -128,8 +130,19 @@ fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, view: &View) -> Ht
         item(None, say::NEW_HOUSE.to_owned(), true, new),
         item(None, say::SAVE_FILE.to_owned(), true, save),
         opener(say::OPEN_FILE, ".json,application/json", move |text| open(&opening, &text)),
+        item(None, say::SEND.to_owned(), true, send),
         item(None, say::PRINT.to_owned(), true, print),
     ])
+}
+
+/// Prints once the code of the house is made, which stands on its paper.
+fn print(hands: Hands, house: Rc<House>) {
+    hands.make(Move::Menu(false));
+    spawn_local(async move {
+        make_link(hands.clone(), house).await;
+        hands.make(Move::Paper(true));
+        platform::page::print();
+    });
 }
 
 /// A house from a file in place of this one, which can be taken back; a file that is none changes nothing.

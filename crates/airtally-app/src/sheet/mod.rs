@@ -4,6 +4,7 @@
 mod given;
 mod issues;
 mod line;
+pub mod link;
 mod other;
 mod pocket;
 pub mod put_in;
@@ -48,7 +49,11 @@ fn head(view: &View, topic: Topic, deeper: bool, close: &Callback<()>) -> Html {
     let back = view.hands.doing(|hands| hands.make(Move::Back));
     let back = if deeper { icon_button(say::BACK, Icon::Back, back) } else { nothing() };
     let title = tag("h2", "").attr("id", TITLE).attr("tabindex", "-1").around([text(title(&view.page, topic))]);
-    let name = if topic == Topic::Pocket { say::CLOSE_POCKET } else { say::CLOSE_SHEET };
+    let name = match topic {
+        Topic::Pocket => say::CLOSE_POCKET,
+        Topic::Send | Topic::Came => say::CLOSE_LINK,
+        _ => say::CLOSE_SHEET,
+    };
     let close = icon_button(name, Icon::Close, close.reform(|_: Event| ()));
     el("div", "sheet-top", [back, title, close])
 }
@@ -62,13 +67,15 @@ fn title(page: &Page, topic: Topic) -> String {
         Topic::Given(id) => registered::name(id).to_owned(),
         Topic::Issues => say::to_look_at(page.issues.len()),
         Topic::Pocket => say::POCKET.to_owned(),
+        Topic::Send => say::SEND.to_owned(),
+        Topic::Came => say::CAME.to_owned(),
     }
 }
 
 /// Where the names are, while what is explained has none.
 fn wordless(view: &View, topic: Topic) -> Html {
     match topic {
-        Topic::Issues => nothing(),
+        Topic::Issues | Topic::Send | Topic::Came => nothing(),
         Topic::Line(_) | Topic::Under(..) | Topic::Given(_) | Topic::Pocket => no_book(view),
     }
 }
@@ -81,6 +88,8 @@ fn body(view: &View, topic: Topic) -> Html {
         Topic::Issues => issues::issues(view),
         Topic::Pocket if view.desk.book == Book::Open => pocket::pocket(view),
         Topic::Pocket => nothing(),
+        Topic::Send => link::send(view),
+        Topic::Came => link::came(view),
     }
 }
 
