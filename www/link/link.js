@@ -57,7 +57,9 @@ async function opened(hash) {
   const [sum, small] = [bytes.subarray(0, 4), bytes.subarray(4)];
   const short = await through(new DecompressionStream("deflate-raw"), small, most(small));
   if (checksum(short).some((byte, at) => byte !== sum[at])) throw new Error("damaged");
-  return lengthen(short);
+  const json = lengthen(short);
+  if (!json.startsWith("{")) throw new Error("damaged");
+  return json;
 }
 
 function most(small) {

@@ -20,6 +20,7 @@ export default async function ({ person, page, context, size, site }) {
   await person.sees("The link is copied.");
   assert.equal(await page.evaluate(() => navigator.clipboard.readText()), link);
   await person.presses("Close");
+  assert.equal(await onPaper(person, context), link, "a camera reads it from paper");
 
   const other = await elsewhere(context, size, site);
   await other.opens();
@@ -58,6 +59,23 @@ async function takes(person) {
   await person.presses("To another device");
   await person.page.locator(".code").waitFor();
   return person.field("Link").inputValue();
+}
+
+/** What a camera reads from the paper that the menu prints. The paper lies there until it has been read. */
+async function onPaper(person, context) {
+  const { page } = person;
+  const event = (name) => page.evaluate((name) => window.dispatchEvent(new Event(name)), name);
+  await page.evaluate(() => (window.print = () => window.dispatchEvent(new Event("beforeprint"))));
+  await page.emulateMedia({ media: "print" });
+  await page.evaluate(() => document.querySelector("[aria-label=Menu]").click());
+  await page.evaluate(() => [...document.querySelectorAll("#menu button")].find((it) => it.textContent === "Print this page").click());
+  const code = page.locator(".on-paper .code");
+  await code.waitFor();
+  const seen = await read(context, code);
+  await page.emulateMedia({ media: "screen" });
+  assert.equal(await code.isVisible(), false, "on paper only");
+  await event("afterprint");
+  return seen;
 }
 
 async function follows(person, link) {

@@ -42,7 +42,7 @@ pub async fn make_link(hands: Hands, house: Rc<House>) {
         Ok(text) => link::ask("pack", &text).await.unwrap_or_default(),
         Err(_) => String::new(),
     };
-    hands.make(Move::Link(Link::Made(house, said.into())));
+    hands.make(Move::Link(Link::Made(house, said.into(), "")));
 }
 
 /// `#h` and a version. No stage is called so.
@@ -65,6 +65,7 @@ async fn follow_link(hands: Hands, stage: Stage) {
         Some((word, Err(_))) => say::link_refused(word).to_owned(),
         None => say::link_refused("").to_owned(),
     };
+    hands.make(Move::CloseSheet);
     hands.make(Move::Say(Said { words: words.into(), undo: false }));
 }
 

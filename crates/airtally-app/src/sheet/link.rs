@@ -1,7 +1,7 @@
 //! A house on its way: its link with a code for a camera, what comes by a link, and the code on paper.
 
-use crate::context::{Hands, View};
-use crate::desk::{Link, Made, Move, Said};
+use crate::context::View;
+use crate::desk::{Link, Made, Move};
 use crate::frame::top::load;
 use crate::platform::link;
 use crate::ui::el::{button, el, maybe, nodes, nothing, tag, text};
@@ -19,18 +19,19 @@ pub fn send(view: &View) -> Html {
     let body = match view.desk.link.of(&view.page.house) {
         None => el("p", "soft", [text(say::LINK_COMES)]),
         Some(Err(why)) => el("p", "", [text(say::no_link(why))]),
-        Some(Ok(made)) => ways(made, &view.hands),
+        Some(Ok(made)) => ways(made, view),
     };
-    tag("div", "sending").attr("role", "status").around([body])
+    el("div", "sending", [body])
 }
 
-fn ways(made: Made, hands: &Hands) -> Html {
+fn ways(made: Made, view: &View) -> Html {
     let (code, how) = match made.code {
         Some(drawn) => (code(drawn), text(say::SEND_HOW)),
         None => (nothing(), text(say::no_code(made.address.len()))),
     };
-    let copy = button("button-main", telling(made.address, "copy", hands)).around([text(say::COPY_LINK)]);
-    let share = button("button", telling(made.address, "share", hands)).around([text(say::SHARE_LINK)]);
+    let way = |word| handing(word, made.address, view);
+    let copy = button("button-main", way("copy")).around([text(say::COPY_LINK)]);
+    let share = button("button", way("share")).around([text(say::SHARE_LINK)]);
     let share = if made.can_share { share } else { nothing() };
     let name = tag("label", "field-label").attr("for", LINK).around([text(say::LINK)]);
     let address = tag("input", "entry-text").attr("id", LINK).attr("readonly", "").attr("spellcheck", "false");
@@ -40,24 +41,25 @@ fn ways(made: Made, hands: &Hands) -> Html {
         code,
         el("div", "field", [name, el("div", "entry", [address])]),
         el("p", "buttons", [copy, share]),
+        tag("p", "").attr("role", "status").around([text(made.remark)]),
         el("p", "", [soft(say::SEND_WHAT)]),
     ])
 }
 
 const LINK: &str = "link";
 
-/// Does something with the link and says how a copy went.
-fn telling(address: &str, word: &'static str, hands: &Hands) -> Callback<Event> {
+/// Copies or shares the link, and says in the sheet how a copy went.
+fn handing(word: &'static str, address: &str, view: &View) -> Callback<Event> {
     let address: AttrValue = address.to_owned().into();
-    hands.doing(move |hands| {
-        let (hands, address) = (hands.clone(), address.clone());
+    let made = view.desk.link.clone();
+    view.hands.doing(move |hands| {
+        let (hands, made, address) = (hands.clone(), made.clone(), address.clone());
         spawn_local(async move {
-            let words = match (word, link::ask(word, &address).await) {
-                ("copy", Some(_)) => say::LINK_COPIED,
-                ("copy", None) => say::LINK_NOT_COPIED,
-                _ => return,
-            };
-            hands.make(Move::Say(Said { words: words.into(), undo: false }));
+            let done = link::ask(word, &address).await.is_some();
+            if let (Link::Made(house, said, _), "copy") = (made, word) {
+                let words = if done { say::LINK_COPIED } else { say::LINK_NOT_COPIED };
+                hands.make(Move::Link(Link::Made(house, said, words)));
+            }
         });
     })
 }
