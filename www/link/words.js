@@ -61,5 +61,6 @@ export const SHAPES = [
   ],
   ["id", "kind", "name", "storey", "open", "entries"],
   ["field", "text", "unit"],
+  ["step"],
   ["step", "room", "air", "item", "storey"],
 ];

@@ -39,9 +39,9 @@ fn ways(made: Made, view: &View) -> Html {
     nodes([
         el("p", "", [how]),
         code,
-        el("div", "field", [name, el("div", "entry", [address])]),
         el("p", "buttons", [copy, share]),
         tag("p", "").attr("role", "status").around([text(made.remark)]),
+        el("div", "field", [name, el("div", "entry", [address])]),
         el("p", "", [soft(say::SEND_WHAT)]),
     ])
 }
@@ -116,5 +116,5 @@ fn summary(house: &Rc<House>) -> Html {
         row(say::CAME_AREA, format::area(area, choices.display).to_string()),
         row(say::CAME_RULES, label::rules(choices.rules).to_owned()),
     ];
-    el("dl", "terms", rows)
+    el("dl", "terms came", rows)
 }

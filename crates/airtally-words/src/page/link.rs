@@ -47,8 +47,9 @@ pub fn no_link(why: &str) -> &'static str {
         "here" => {
             "This page is a file on this device, and a link to it opens nowhere else. Save the house as a file and send that."
         }
-        "old" => "This browser is too old to make links. Save the house as a file and send that.",
-        _ => "What makes links did not come. Try again with a network, or save the house as a file and send that.",
+        _ => {
+            "What makes links did not come, or this browser is too old for it. Save the house as a file and send that."
+        }
     }
 }
 
@@ -82,8 +83,9 @@ pub fn link_refused(why: &str) -> &'static str {
             "This link was made by a newer airtally. Nothing was changed. Load this page again to have the newest one."
         }
         "large" => "What is in this link is larger than any house. Nothing was changed.",
-        "old" => "This browser is too old to read links. Nothing was changed. Ask for the house as a file.",
-        _ => "What reads links did not come. Nothing was changed. Load this page again with a network.",
+        _ => {
+            "What reads links did not come, or this browser is too old for it. Nothing was changed. Try again with a network."
+        }
     }
 }
 
