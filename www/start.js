@@ -4,9 +4,11 @@ start().catch(tell);
 async function start() {
   look();
   if (location.search === "?reset") return reset();
+  const place = document.getElementById("page");
+  // What makes and reads links comes when somebody does.
+  place.link = async (word, text) => (await import("./link/link.js")).ask(word, text);
   const page = await import("./airtally-app.js");
   await page.default();
-  const place = document.getElementById("page");
   place.dataset.ready = "";
   // Where houses are kept. Without it the page keeps one, as a quick copy.
   import("./store.js").catch(() => {

@@ -108,6 +108,14 @@ export const states = [
     await example(person, "Tubes");
     await person.page.locator(".row .figure").first().click();
   } },
+  { name: "to-another-device", steps: (person) => sends(person) },
+  { name: "house-by-link", steps: async (person) => {
+    await sends(person);
+    const link = await person.field("Link").inputValue();
+    await person.presses("Close");
+    await person.page.evaluate((link) => location.assign(link), link);
+    await person.region("A house by link", "dialog").waitFor();
+  } },
   { name: "to-look-at", steps: async (person) => {
     await example(person, "Air");
     await person.page.locator(".to-look-at").click();
@@ -206,6 +214,14 @@ export const states = [
     await person.page.getByLabel("Intake to the nearest foul air", { exact: true }).fill("3");
   } },
 ];
+
+/** The sheet with the link of the example. */
+async function sends(person) {
+  await example(person, "Air");
+  await person.presses("Menu");
+  await person.presses("To another device");
+  await person.page.locator(".code").waitFor();
+}
 
 async function american(person, rules, stage) {
   await example(person);

@@ -6,9 +6,10 @@ use crate::frame::banner::{BANNER, banner};
 use crate::frame::dock::dock;
 use crate::frame::top::{State, top};
 use crate::hooks::{
-    kept, use_address, use_aim, use_book, use_browser, use_hush, use_keeping, use_look, use_title, use_wide,
+    kept, use_address, use_aim, use_book, use_browser, use_hush, use_keeping, use_link, use_look, use_title, use_wide,
 };
 use crate::platform::page;
+use crate::sheet::link::on_paper;
 use crate::sheet::{sheet, use_dialog};
 use crate::stages::{air::air, house::house, parts::parts, steps::steps, tubes::tubes};
 use crate::ui::el::{tag, text};
@@ -42,6 +43,7 @@ pub fn App() -> Html {
     use_dialog(&dialog, desk.sheet.last().copied(), view.wide);
     use_aim(desk.aim.clone());
     use_book(desk.book, &view.hands);
+    use_link(&desk, &view.page.house, &view.hands);
 
     let beside = view.wide && !desk.sheet.is_empty();
     let own = document.is_own();
@@ -55,7 +57,7 @@ pub fn App() -> Html {
         (false, false) => "page is-seen",
     };
     let page = tag("div", class).on(|| ListenerKind::onkeydown, escape(&view.hands));
-    page.around([skip, top(&view, &state), dock(&view), main, sheet(&view, &dialog)])
+    page.around([skip, top(&view, &state), dock(&view), main, on_paper(&view), sheet(&view, &dialog)])
 }
 
 /// What is only looked at says so again when it is tried to change it.

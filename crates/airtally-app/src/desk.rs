@@ -2,6 +2,7 @@
 
 mod fold;
 mod ids;
+mod link;
 mod shelf;
 mod stage;
 mod steps;
@@ -9,6 +10,7 @@ mod visit;
 
 pub use fold::{Fold, Folds};
 pub use ids::{MAIN, OPEN_STEP, ROOMS, field_id, row_id};
+pub use link::{Link, Made};
 pub use shelf::{Shelf, Told};
 pub use stage::Stage;
 pub use steps::{Book, InSight, OpenStep, When};
@@ -42,6 +44,10 @@ pub enum Topic {
     Houses,
     /// One of them.
     Kept(HouseId),
+    /// The way of the house to another device.
+    Send,
+    /// The house of a link that was followed.
+    Came,
 }
 
 /// A short remark with or without a way back.
@@ -102,6 +108,8 @@ pub struct Desk {
     pub scratch: Scratch,
     /// The houses of this device.
     pub shelf: Shelf,
+    /// A house on its way.
+    pub link: Link,
     /// Units taken for fields that are still empty.
     units: Vec<(Field, Unit)>,
 }
@@ -156,6 +164,8 @@ pub enum Move {
     Scratch(Slot, String, Unit),
     /// The book of the steps has come, or has not.
     Book(Book),
+    /// A house is on its way.
+    Link(Link),
     /// Onto paper, or back to the screen.
     Paper(bool),
     /// What the store of houses says, or what a person looks for in it.
@@ -184,6 +194,7 @@ impl Desk {
             ask: Ask::default(),
             scratch: Scratch::default(),
             shelf: Shelf::default(),
+            link: Link::None,
             units: Vec::new(),
         }
     }
@@ -244,6 +255,7 @@ impl Reducible for Desk {
                 next.aim.stood = stood;
             }
             Move::Book(book) => next.book = book,
+            Move::Link(link) => next.link = link,
             Move::Paper(paper) => next.paper = paper,
             Move::Show(shown) => next.shown = shown,
             Move::Step(step) => next.step = step,

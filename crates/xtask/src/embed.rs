@@ -30,7 +30,7 @@ pub fn embed() -> Outcome {
 }
 
 /// A script and all that it imports, as one small file: a page waits for two files instead of seventeen.
-fn join(script: &Path, into: &Path) -> Outcome {
+pub fn join(script: &Path, into: &Path) -> Outcome {
     let mut esbuild = Command::new("node");
     esbuild.arg(node::kit()?.join("esbuild/bin/esbuild")).arg(script).arg(format!("--outfile={}", into.display()));
     esbuild.args(["--bundle", "--format=esm", "--minify", "--target=es2023", "--log-level=error"]);

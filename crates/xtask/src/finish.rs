@@ -3,7 +3,7 @@
 //!
 //! Trunk would name files before the wasm is made smaller, so naming is done here and nowhere else.
 
-use crate::{Outcome, files, imports, node, offline, run};
+use crate::{Outcome, embed, files, imports, node, offline, run};
 use std::env;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -16,6 +16,10 @@ const BOOK: &str = "book.txt";
 /// Where houses are kept, loaded after the first paint, and what it stands on.
 const STORE: &str = "store.js";
 const BASE: &str = "base.js";
+/// What makes and reads links, loaded when somebody does: a folder of scripts, the first of them, and all in one.
+const LINKS: &str = "link";
+const LINK: &str = "link/link.js";
+const JOINED_LINK: &str = "link.js";
 /// Never renamed: old copies of the page must find it.
 const LOADER: &str = "start.js";
 
@@ -50,6 +54,8 @@ fn finish(folder: &Path) -> Outcome {
     replace_in(&folder.join(STORE), BASE, &base)?;
     let store = name_by_content(folder, STORE)?;
     replace_in(&folder.join(LOADER), STORE, &store)?;
+    let link = join_link(folder)?;
+    replace_in(&folder.join(LOADER), LINK, &link)?;
     let book = name_by_content(folder, BOOK)?;
     if !page.contains(BOOK) {
         return Err(format!("{PAGE} does not name {BOOK}: the release would load no words."));
@@ -76,6 +82,13 @@ pub fn make_script_smaller(script: &Path) -> Outcome {
     let mut command = Command::new("node");
     command.arg(tool).arg(script).args(smaller).arg("--output").arg(script);
     run::answer(&mut command).map(drop)
+}
+
+/// Makes one file of the scripts for links and gives back its name.
+fn join_link(folder: &Path) -> Outcome<String> {
+    embed::join(&folder.join(LINK), &folder.join(JOINED_LINK))?;
+    files::remove(&folder.join(LINKS))?;
+    name_by_content(folder, JOINED_LINK)
 }
 
 /// Gives what the program imports short names, in it and in its script.

@@ -2,7 +2,7 @@
 
 use crate::context::{Hands, Page, View};
 use crate::desk::{Move, Said, Stage, Told, Topic};
-use crate::hooks::Look;
+use crate::hooks::{Look, make_link};
 use crate::parts::choice::{choosing, options};
 use crate::parts::opener::opener;
 use crate::platform;
@@ -18,6 +18,7 @@ use airtally::house::{Display, House};
 use airtally_words::book::of_houses;
 use airtally_words::{demo, label, page as say};
 use std::rc::Rc;
+use yew::platform::spawn_local;
 use yew::prelude::*;
 use yew::virtual_dom::ListenerKind;
 
@@ -98,10 +99,11 @@ fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, view: &View) -> Ht
         hands.make(Move::Menu(false));
         hands.make(Move::Aim(MENU_BUTTON.to_owned()));
     });
-    let print = hands.doing(|hands| {
+    let whole = Rc::clone(&view.page.house);
+    let print = hands.doing(move |hands| print(hands.clone(), Rc::clone(&whole)));
+    let send = hands.doing(|hands| {
         hands.make(Move::Menu(false));
-        hands.make(Move::Paper(true));
-        platform::page::print();
+        hands.make(Move::Explain(Topic::Send));
     });
     let first = hands.doing(|hands| shelf::begin(hands, demo::larkfield(), say::EXAMPLE_OPENED));
     let example = |name: &'static str| {
@@ -126,10 +128,21 @@ fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, view: &View) -> Ht
         new(hands),
         save(view),
         open(hands),
+        item(None, say::SEND.to_owned(), true, send),
         item(None, say::PRINT.to_owned(), true, print),
         item(None, say::example("Larkfield"), true, first),
         demo::OTHERS.into_iter().map(example).collect(),
     ])
+}
+
+/// Prints once the code of the house is made, which stands on its paper.
+fn print(hands: Hands, house: Rc<House>) {
+    hands.make(Move::Menu(false));
+    spawn_local(async move {
+        make_link(hands.clone(), house).await;
+        hands.make(Move::Paper(true));
+        platform::page::print();
+    });
 }
 
 /// Whether the house is kept, and a copy of it elsewhere.

@@ -6,6 +6,7 @@ mod book;
 mod browser;
 mod hush;
 mod keep;
+mod link;
 mod look;
 mod wide;
 
@@ -15,5 +16,6 @@ pub use book::use_book;
 pub use browser::use_browser;
 pub use hush::use_hush;
 pub use keep::{kept, use_keeping};
+pub use link::{make_link, use_link};
 pub use look::{Look, use_look};
 pub use wide::use_wide;

@@ -4,6 +4,7 @@ pub mod clock;
 pub mod dialog;
 pub mod events;
 pub mod file;
+pub mod link;
 pub mod media;
 pub mod page;
 pub mod storage;

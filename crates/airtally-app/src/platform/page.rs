@@ -62,6 +62,11 @@ pub fn set_hash(hash: &str) {
     window().location().set_hash(hash).ok();
 }
 
+/// Changes the address after the `#` and leaves no way back to what was there.
+pub fn replace_hash(hash: &str) {
+    window().location().replace(&["#", hash].concat()).ok();
+}
+
 /// The title in the tab.
 pub fn set_title(title: &str) {
     document().set_title(title);

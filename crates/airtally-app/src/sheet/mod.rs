@@ -5,6 +5,7 @@ mod given;
 mod houses;
 mod issues;
 mod line;
+pub mod link;
 mod other;
 mod pocket;
 pub mod put_in;
@@ -52,6 +53,7 @@ fn head(view: &View, topic: Topic, deeper: bool, close: &Callback<()>) -> Html {
     let name = match topic {
         Topic::Pocket => say::CLOSE_POCKET,
         Topic::Houses | Topic::Kept(_) => say::CLOSE_HOUSES,
+        Topic::Send | Topic::Came => say::CLOSE_LINK,
         _ => say::CLOSE_SHEET,
     };
     let close = icon_button(name, Icon::Close, close.reform(|_: Event| ()));
@@ -68,13 +70,15 @@ fn title(page: &Page, topic: Topic) -> String {
         Topic::Issues => say::to_look_at(page.issues.len()),
         Topic::Pocket => say::POCKET.to_owned(),
         Topic::Houses | Topic::Kept(_) => say::HOUSES.to_owned(),
+        Topic::Send => say::SEND.to_owned(),
+        Topic::Came => say::CAME.to_owned(),
     }
 }
 
 /// Where the names are, while what is explained has none.
 fn wordless(view: &View, topic: Topic) -> Html {
     match topic {
-        Topic::Issues | Topic::Houses | Topic::Kept(_) => nothing(),
+        Topic::Issues | Topic::Houses | Topic::Kept(_) | Topic::Send | Topic::Came => nothing(),
         Topic::Line(_) | Topic::Under(..) | Topic::Given(_) | Topic::Pocket => no_book(view),
     }
 }
@@ -89,6 +93,8 @@ fn body(view: &View, topic: Topic) -> Html {
         Topic::Pocket => nothing(),
         Topic::Houses => houses::houses(view),
         Topic::Kept(id) => houses::kept(view, id),
+        Topic::Send => link::send(view),
+        Topic::Came => link::came(view),
     }
 }
 
