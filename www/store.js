@@ -47,7 +47,7 @@ async function dropped(event) {
 
 /** A file held over a field for files goes into that field. */
 function holdsFile(event) {
-  return Boolean(event.dataTransfer?.types.includes("Files")) && !event.target.closest?.("input[type=file]");
+  return Array.from(event.dataTransfer?.items ?? []).some(({ kind }) => kind === "file") && !event.target.closest?.("input[type=file]");
 }
 
 function inTurn(answer) {

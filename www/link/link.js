@@ -13,7 +13,7 @@ const MOST_TIMES = 100;
 
 /** What the page asks for by a word: texts in, texts out. */
 export function ask(word, text) {
-  return { pack, open, code: codeOf, copy, share }[word](text);
+  return { pack, open, code: codeOf, copy, share, hand }[word](text);
 }
 
 /** The link of a house file, its code (side and path, empty where it is too long) and whether this device can share it, in a line
@@ -127,5 +127,14 @@ async function copy(link) {
 /** Hands a link to what the device shares with. That a person thought better of it is no trouble. */
 async function share(link) {
   await navigator.share({ title: document.title, url: link }).catch(() => {});
+  return "";
+}
+
+/** Hands a house file to what the device shares with: its name, then its text. As a plain text, since few devices let other kinds
+ * through. */
+async function hand(text) {
+  const end = text.indexOf("\n");
+  const files = [new File([text.slice(end + 1)], text.slice(0, end), { type: "text/plain" })];
+  if (navigator.canShare?.({ files })) await navigator.share({ files, title: document.title }).catch(() => {});
   return "";
 }

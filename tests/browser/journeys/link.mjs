@@ -7,6 +7,7 @@ export const title = "a house goes to another device by its link or its code, an
 const NAME = `Larkfield <script>alert(1)</script> "é" 屋 & more`;
 
 export default async function ({ person, page, context, size, site }) {
+  await page.addInitScript(sharing);
   await context.grantPermissions(["clipboard-read", "clipboard-write"], { origin: site.origin });
   await person.opens();
   await person.presses("Open the example house");
@@ -19,6 +20,7 @@ export default async function ({ person, page, context, size, site }) {
   await person.presses("Copy the link");
   await person.sees("The link is copied.");
   assert.equal(await page.evaluate(() => navigator.clipboard.readText()), link);
+  await shares(person, page, link);
   await person.presses("Close");
   assert.equal(await onPaper(person, context), link, "a camera reads it from paper");
 
@@ -51,6 +53,27 @@ export default async function ({ person, page, context, size, site }) {
   await person.presses("Menu");
   await person.presses("To another device");
   await page.locator(".code").waitFor();
+}
+
+/** A device that hands on what it is given: here to a list. */
+function sharing() {
+  window.shared = [];
+  navigator.canShare = () => true;
+  navigator.share = async ({ url, files }) => {
+    const [file] = files ?? [];
+    window.shared.push(file ? [file.name, file.type, await file.text()] : [url]);
+  };
+}
+
+async function shares(person, page, link) {
+  await person.presses("Share the link");
+  await person.presses("Share as a file");
+  await page.waitForFunction(() => window.shared.length === 2);
+  const [[url], [name, type, text]] = await page.evaluate(() => window.shared);
+  assert.equal(url, link);
+  assert.match(name, /^larkfield.*\.json\.txt$/);
+  assert.equal(type, "text/plain");
+  assert.equal(JSON.parse(text).house.name, NAME);
 }
 
 /** The link of the house, from the sheet that stays open. */

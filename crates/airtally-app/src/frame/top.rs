@@ -177,7 +177,7 @@ pub fn save(view: &View) -> Html {
 /// Opens a house from a file as a house of its own; a file that is none changes nothing.
 pub fn open(hands: &Hands) -> Html {
     let hands = hands.clone();
-    opener(say::OPEN_FILE, ".json,application/json", move |text| shelf::open_file(&hands, &text))
+    opener(say::OPEN_FILE, ".json,.txt,application/json,text/plain", move |text| shelf::open_file(&hands, &text))
 }
 
 fn item(sign: Option<Icon>, words: String, can: bool, pressed: Callback<Event>) -> Html {

@@ -2,7 +2,7 @@
 
 use crate::context::View;
 use crate::desk::{Link, Made, Move};
-use crate::platform::link;
+use crate::platform::{link, store};
 use crate::shelf;
 use crate::ui::el::{button, el, maybe, nodes, nothing, tag, text};
 use crate::ui::part::soft;
@@ -32,7 +32,7 @@ fn ways(made: Made, view: &View) -> Html {
     let way = |word| handing(word, made.address, view);
     let copy = button("button-main", way("copy")).around([text(say::COPY_LINK)]);
     let share = button("button", way("share")).around([text(say::SHARE_LINK)]);
-    let share = if made.can_share { share } else { nothing() };
+    let share = if made.can_share { nodes([share, hand_file(view)]) } else { nothing() };
     let name = tag("label", "field-label").attr("for", LINK).around([text(say::LINK)]);
     let address = tag("input", "entry-text").attr("id", LINK).attr("readonly", "").attr("spellcheck", "false");
     let address = address.value(made.address.to_owned().into()).html();
@@ -44,6 +44,18 @@ fn ways(made: Made, view: &View) -> Html {
         el("div", "field", [name, el("div", "entry", [address])]),
         el("p", "", [soft(say::SEND_WHAT)]),
     ])
+}
+
+/// Hands the house itself on, as a file: it may be larger than any link.
+fn hand_file(view: &View) -> Html {
+    let (house, id) = (Rc::clone(&view.page.house), view.notebook.id);
+    let pressed = view.hands.doing(move |_| {
+        let Ok(text) = airtally_door::write(&house) else { return };
+        let named = [&say::file_name(&house.name), ".txt\n", &text].concat();
+        store::ask("sent", id, "");
+        spawn_local(async move { drop(link::ask("hand", &named).await) });
+    });
+    button("button", pressed).around([text(say::SHARE_FILE)])
 }
 
 const LINK: &str = "link";

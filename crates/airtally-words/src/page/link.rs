@@ -19,7 +19,9 @@ pub const COPY_LINK: &str = "Copy the link";
 pub const LINK_COPIED: &str = "The link is copied.";
 /// It was not.
 pub const LINK_NOT_COPIED: &str = "This device lets no page copy. Mark the link in its box and copy it by hand.";
-/// Hands it on by the ways of the device.
+/// Hands the house on as a file, by the ways of the device.
+pub const SHARE_FILE: &str = "Share as a file";
+/// Hands the link on by them.
 pub const SHARE_LINK: &str = "Share the link";
 /// Read out in place of the code.
 pub const LINK_CODE: &str = "Code with the link to this house";
