@@ -181,6 +181,8 @@ pub enum Formula {
     ExternalPressure,
     /// p = p_run + p_main.
     WayPressure,
+    /// p = p_open + throttle·(q_boost/q)².
+    SetPressure,
     /// p = c·qⁿ.
     MeasuredPressure,
     /// SFP = (p_supply + p_extract + 2·p_inside)/η.

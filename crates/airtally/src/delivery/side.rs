@@ -20,7 +20,7 @@ use crate::rules::{Air, Level};
 use crate::runs::{Manifold, Run, Runs};
 use crate::shares::Shares;
 use crate::source::{ARITHMETIC, Source};
-use crate::working::{Origin, Traced, Working};
+use crate::working::{Origin, Term, Traced, Working};
 
 pub(super) static DARCY: Source =
     Source::published("Darcy and Weisbach", "", "friction after Churchill 1977, bends after Idelchik, diagram 6-1");
@@ -80,7 +80,7 @@ impl<'a> Making<'a> {
         let mains = self.branches();
         let open: Vec<Open> = self.runs.clone().into_iter().map(|run| self.open(run, &mains)).collect();
         let index = most(open.iter().map(|open| open.way))?;
-        let index_boost = most(open.iter().map(|open| open.way_boost))?;
+        let index_boost = self.index_at_boost(&open, index)?;
         let plan = self.plan(open.iter().map(|open| (open.run, index.value - open.way.value)).collect());
         let built = built::flows(&plan);
         let runs: Vec<Drop> = open.iter().zip(built).map(|(open, built)| self.drop(open, index, built)).collect();
@@ -121,6 +121,28 @@ impl<'a> Making<'a> {
         let way = main.map_or(normal, |[main, _]| self.with_main(run, normal, main));
         let way_boost = main.map_or(boost, |[_, main]| self.with_main(run, boost, main));
         Open { run, normal, boost, way, way_boost }
+    }
+
+    /// What takes most at boost. Throttles stay as they are set at normal and take more for more air.
+    fn index_at_boost(&mut self, open: &[Open], index: Traced<Pressure>) -> Option<Traced<Pressure>> {
+        let set = open.iter().map(|open| {
+            let throttle = index.value - open.way.value;
+            if throttle > Pressure::ZERO { self.set(open, throttle) } else { open.way_boost }
+        });
+        most(set)
+    }
+
+    /// A throttled run at boost. Equation: `p = p_open + (p_index − p_way)·(q_boost/q)²`.
+    fn set(&mut self, open: &Open, throttle: Pressure) -> Traced<Pressure> {
+        let Open { run, way_boost, .. } = *open;
+        let more = run.boost / run.normal;
+        let value = way_boost.value + throttle * (more * more);
+        let air = |symbol, flow: Flow| Term::new(symbol, flow.as_m3h(), Unit::CubicMetrePerHour, Origin::Counted);
+        let throttle = Term::new("throttle", throttle.as_pa(), Unit::Pascal, Origin::Counted);
+        let terms = [pascal("p_open", way_boost), throttle, air("q_boost", run.boost), air("q", run.normal)];
+        let line = (value.as_pa(), Unit::Pascal);
+        let line = self.working.record_for(Some(run.room), Formula::SetPressure, line, &ARITHMETIC, &terms);
+        Traced { value, line }
     }
 
     fn with_main(&mut self, run: &Run, own: Traced<Pressure>, main: Traced<Pressure>) -> Traced<Pressure> {

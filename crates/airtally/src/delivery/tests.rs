@@ -1,4 +1,5 @@
 use super::ducts::{Ducts, Measured};
+use super::mains::Mains;
 use super::{Mishap, Trial};
 use crate::duct::section::Section;
 use crate::edit::Edit;
@@ -9,7 +10,7 @@ use crate::issue::Trouble;
 use crate::legs::Bends;
 use crate::quantity::{Flow, Length, Unit};
 use crate::report::Report;
-use crate::rules::Air;
+use crate::rules::{Air, Level, RuleSet};
 
 fn house() -> House {
     let rooms = [
@@ -69,6 +70,33 @@ fn one_run_stays_open_and_the_others_are_throttled_to_it() {
         }
         assert!(side.normal.value > index[0].normal.value && side.boost.value >= side.normal.value);
     }
+}
+
+/// A throttle is a hole: for more air it takes more, with the square (Borda and Carnot). The unit must give what the worst run
+/// takes with its throttle left as it was set, not with all valves open.
+#[test]
+fn the_unit_gives_at_boost_what_set_throttles_take() {
+    let by_rule = House { choices: Choices { rules: RuleSet::Irc2021, ..Choices::default() }, ..house() };
+    let report = Report::of(by_rule);
+    let mut more_than_open = false;
+    for side in &report.delivery().sides {
+        let taken = side.runs.iter().map(|drop| {
+            let run = report.runs().side(side.air).find(|run| run.room == drop.room).unwrap();
+            let more = run.boost.as_m3h() / run.normal.as_m3h();
+            (drop.boost.value.as_pa(), drop.boost.value.as_pa() + drop.throttle.value.as_pa() * more * more)
+        });
+        let (open, set) = taken.fold((0.0, 0.0), |(open, set): (f64, f64), own| (open.max(own.0), set.max(own.1)));
+        more_than_open |= set > open + 0.1;
+        let total = report.shares().at(Level::Boost).total;
+        let common = Mains::of(&Givens::registered(), &ducts(), false).common(total).pressure(total).as_pa();
+        assert!(
+            (side.boost.value.as_pa() - common - set).abs() < 1e-6,
+            "{} and not {}",
+            side.boost.value.as_pa(),
+            common + set
+        );
+    }
+    assert!(more_than_open, "no throttle matters in this house");
 }
 
 /// The throttled design, solved as it is built, gives the shares back; a longer run gets less and the others more.
