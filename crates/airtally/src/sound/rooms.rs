@@ -89,7 +89,7 @@ pub fn heard(
                 let trouble = Trouble::Loud { decibel: at_normal.value, limit: most };
                 issues.push(Issue::new(Place::Room(run.room), trouble));
             }
-            let voice = chain.room(room).and_then(|effect| speaking.heard(run, effect, working));
+            let voice = speaking.heard(run, |id| chain.room(facts.rooms.iter().find(|room| room.id == id)?), working);
             chain.warn_of(voice, run, issues);
             all.push(Heard { air: side.air, room: run.room, normal: at_normal, boost: at_boost, nc, limit, voice });
         }
