@@ -18,6 +18,8 @@ pub enum Heat {
     Jacket { diameter: String, colder: f64, room: String },
     /// λ 0.035 W/(m·K), outer coefficient 8 W/(m²·K): reads as `least`.
     Insulation { bore: String, inside: String, room: String, humidity: f64 },
+    /// The same insulation around warm air in the cold, inner coefficient 8 W/(m²·K): reads as `least`.
+    Within { bore: String, inside: String, loft: String, humidity: f64 },
     /// The same insulation, so thick: reads as `per-metre` in W/(m·K), and as `warmer` in K after a length, with the density of
     /// its own air, or as `warmer-at-rated-density`.
     Warming { bore: String, thickness: String, inside: String, room: String, length: String, flow: String },
@@ -25,6 +27,7 @@ pub enum Heat {
 
 const CONDUCTIVITY: f64 = 0.035;
 const OUTER: f64 = 8.0;
+const INNER: f64 = 8.0;
 
 impl Heat {
     pub fn read(&self, what: &str) -> Found {
@@ -43,6 +46,11 @@ impl Heat {
             Self::Insulation { bore, inside, room, humidity } => {
                 assert_eq!(what, "least");
                 measure(duct(bore, inside, room).least(*humidity, |_: Length, _| OUTER))
+            }
+            Self::Within { bore, inside, loft, humidity } => {
+                assert_eq!(what, "least");
+                let tube = ColdDuct { inner: INNER, ..duct(bore, inside, loft) };
+                measure(tube.least_within(*humidity, |_: Length, _| OUTER))
             }
             Self::Warming { bore, thickness, inside, room, length, flow } => {
                 let duct = duct(bore, inside, room);

@@ -201,6 +201,8 @@ pub enum Formula {
     Throw,
     /// The thinnest insulation whose jacket does not sweat.
     LeastInsulation,
+    /// The thinnest insulation of a warm tube in the cold whose wall does not sweat inside.
+    LeastAround,
     /// Sound of the unit, less silencer, split, manifold, tube and opening, in the room.
     RoomSound,
     /// A voice of another room through both tubes and the manifold.

@@ -46,6 +46,7 @@ pub fn moved_by(rule: R) -> &'static [Input] {
             I::Set(G::IndoorHumidity),
             I::Set(G::ColdDuct),
             I::Set(G::Conductivity),
+            I::Tube,
         ],
         R::FitTrap => &[I::Set(G::DrainSuction), I::Set(G::TrapExtra)],
         R::FallDrain => &[I::Set(G::DrainFall)],
