@@ -181,7 +181,7 @@ pub enum Formula {
     ExternalPressure,
     /// p = p_run + p_main.
     WayPressure,
-    /// p = p_open + throttle·(q_boost/q)².
+    /// Pressure at boost through every throttle as it is set, at least p_open.
     SetPressure,
     /// p = c·qⁿ.
     MeasuredPressure,

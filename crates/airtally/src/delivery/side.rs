@@ -3,7 +3,7 @@
 use super::ducts::{Ducts, Measured};
 use super::lines::pascal;
 use super::mains::Mains;
-use super::plan::Plan;
+use super::plan::{Met, Plan};
 use super::unit::Blower;
 use super::{Drop, Rung, Side, built};
 use crate::curve::Points;
@@ -15,6 +15,7 @@ use crate::given::{GivenId, Givens};
 use crate::house::Field;
 use crate::id::Curve;
 use crate::issue::{Issue, Place, Trouble};
+use crate::network::Fan;
 use crate::quantity::{Flow, Pressure, Unit};
 use crate::rules::{Air, Level};
 use crate::runs::{Manifold, Run, Runs};
@@ -80,7 +81,7 @@ impl<'a> Making<'a> {
         let mains = self.branches();
         let open: Vec<Open> = self.runs.clone().into_iter().map(|run| self.open(run, &mains)).collect();
         let index = most(open.iter().map(|open| open.way))?;
-        let index_boost = self.index_at_boost(&open, index)?;
+        let index_boost = most(open.iter().map(|open| open.way_boost))?;
         let plan = self.plan(open.iter().map(|open| (open.run, index.value - open.way.value)).collect());
         let built = built::flows(&plan);
         let runs: Vec<Drop> = open.iter().zip(built).map(|(open, built)| self.drop(open, index, built)).collect();
@@ -89,7 +90,8 @@ impl<'a> Making<'a> {
         let (given, ladder) = self.external(index, normal);
         let own = open.iter().find(|open| open.way.line == index.line).map_or(index, |open| open.normal);
         let ladder = with_branch(ladder, own.value);
-        let (given_boost, _) = self.external(index_boost, boost);
+        let (open_boost, _) = self.external(index_boost, boost);
+        let given_boost = self.at_boost(open_boost, given, &plan);
         let duties = [(normal, given.value), (boost, given_boost.value)];
         let blower = Blower::of(self.fan, duties[0], duties[1], self.givens, self.ducts.indoor);
         self.warn_of(&blower, duties[1]);
@@ -123,25 +125,16 @@ impl<'a> Making<'a> {
         Open { run, normal, boost, way, way_boost }
     }
 
-    /// What takes most at boost. Throttles stay as they are set at normal and take more for more air.
-    fn index_at_boost(&mut self, open: &[Open], index: Traced<Pressure>) -> Option<Traced<Pressure>> {
-        let set = open.iter().map(|open| {
-            let throttle = index.value - open.way.value;
-            if throttle > Pressure::ZERO { self.set(open, throttle) } else { open.way_boost }
-        });
-        most(set)
-    }
-
-    /// A throttled run at boost. Equation: `p = p_open + (p_index − p_way)·(q_boost/q)²`.
-    fn set(&mut self, open: &Open, throttle: Pressure) -> Traced<Pressure> {
-        let Open { run, way_boost, .. } = *open;
-        let more = run.boost / run.normal;
-        let value = way_boost.value + throttle * (more * more);
+    /// What the unit gives at boost: what the worst run takes with its valve open or, where that is more, what all air takes
+    /// through the throttles as they are set at normal.
+    fn at_boost(&mut self, open: Traced<Pressure>, given: Traced<Pressure>, plan: &Plan) -> Traced<Pressure> {
+        let [normal, boost] = self.totals;
+        let met = Met { fan: Fan::Steady(boost), filter: Pressure::ZERO, leak: None, pulled: false, upset: None };
+        let set = plan.flows(&met).map(|flows| flows.pressure).filter(|set| *set > open.value + HARDLY);
+        let Some(value) = set else { return open };
         let air = |symbol, flow: Flow| Term::new(symbol, flow.as_m3h(), Unit::CubicMetrePerHour, Origin::Counted);
-        let throttle = Term::new("throttle", throttle.as_pa(), Unit::Pascal, Origin::Counted);
-        let terms = [pascal("p_open", way_boost), throttle, air("q_boost", run.boost), air("q", run.normal)];
-        let line = (value.as_pa(), Unit::Pascal);
-        let line = self.working.record_for(Some(run.room), Formula::SetPressure, line, &ARITHMETIC, &terms);
+        let terms = [pascal("p_open", open), pascal("p", given), air("q_boost", boost), air("q", normal)];
+        let line = self.working.record(Formula::SetPressure, (value.as_pa(), Unit::Pascal), &DARCY, &terms);
         Traced { value, line }
     }
 
@@ -193,7 +186,8 @@ impl<'a> Making<'a> {
     fn warn_of(&mut self, blower: &Blower, (flow, needs): (Flow, Pressure)) {
         let known = self.issues.iter().any(|issue| matches!(issue.trouble, Trouble::UnitWeak { .. }));
         if blower.typed && blower.boost.is_none() && !known {
-            let trouble = Trouble::UnitWeak { gives: blower.most(flow).as_pa(), needs: needs.as_pa() };
+            let trouble =
+                Trouble::UnitWeak { gives: blower.most(flow).max(Pressure::ZERO).as_pa(), needs: needs.as_pa() };
             self.issues.push(Issue::new(Place::Field(Field::Curve(Curve::Fan)), trouble));
         }
     }
@@ -243,3 +237,5 @@ fn with_branch(mut ladder: [(Rung, Pressure); 5], own: Pressure) -> [(Rung, Pres
 
 /// Where the index run stands on the ladder, behind the mains.
 const INDEX: usize = 3;
+/// Less than any gauge shows.
+const HARDLY: Pressure = Pressure::from_pa(0.05);
