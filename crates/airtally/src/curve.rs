@@ -13,7 +13,8 @@ pub type Points = Vec<(Flow, Pressure)>;
 /// * Valid range: 2 to 20 points, in any order; flows from 0 (valve and tube: above 0) to 5 000 m³/h, pressures from 0
 ///   (valve and tube: above 0) to 5 000 Pa
 /// * Errors: [`Trouble::PointUnread`] with the number of the first point that is wrong, [`Trouble::FewPoints`],
-///   [`Trouble::FanRises`] where a fan gives more for more flow: such a fan can run at three flows
+///   [`Trouble::FanRises`] where a fan gives more for more flow: such a fan can run at three flows; [`Trouble::CurveFalls`]
+///   where a tube or a valve does not take more for more flow
 ///
 /// ```
 /// use airtally::{curve::points, entry::Entry, id::Curve, quantity::Unit};
@@ -37,10 +38,13 @@ pub fn points(curve: Curve, entry: &Entry) -> Result<Points, Trouble> {
     if points.len() < 2 {
         return Err(Trouble::FewPoints);
     }
-    match points.windows(2).position(|pair| pair[1].1 > pair[0].1).filter(|_| curve == Curve::Fan) {
-        Some(at) => Err(Trouble::FanRises { point: at as u32 + 2 }),
-        None => Ok(points),
-    }
+    let rises = |pair: &[(Flow, Pressure)]| pair[1].1 > pair[0].1;
+    let wrong = match curve {
+        Curve::Fan => points.windows(2).position(rises),
+        Curve::Tube | Curve::Valve => points.windows(2).position(|pair| !rises(pair)),
+    };
+    let Some(point) = wrong.map(|at| at as u32 + 2) else { return Ok(points) };
+    Err(if curve == Curve::Fan { Trouble::FanRises { point } } else { Trouble::CurveFalls(point) })
 }
 
 fn point(text: &str, unit: Unit) -> Option<(Flow, Pressure)> {
@@ -98,5 +102,7 @@ mod tests {
         assert_eq!(read(Curve::Tube, "30 m: 2; 40: 3"), point(1));
         assert_eq!(read(Curve::Fan, "100: 250"), Err(Trouble::FewPoints));
         assert_eq!(read(Curve::Fan, "100: 250; 200: 260; 300: 90"), Err(Trouble::FanRises { point: 2 }));
+        assert_eq!(read(Curve::Tube, "20: 4; 40: 1"), Err(Trouble::CurveFalls(2)));
+        assert_eq!(read(Curve::Valve, "20: 4; 30: 9; 40: 9"), Err(Trouble::CurveFalls(3)));
     }
 }

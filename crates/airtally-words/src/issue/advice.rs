@@ -48,6 +48,7 @@ pub fn hint_for(trouble: Trouble, kind: Option<Kind>) -> Option<String> {
             "A point is a flow, a colon and a pressure, like 30: 9; points are apart by semicolons."
         }
         Trouble::FewPoints => "Read a second point off the sheet.",
+        Trouble::CurveFalls(_) => "More air always takes more pressure: read the point again.",
         Trouble::FanRises { .. } => "Leave out the points left of the hump: there the fan would hunt.",
         Trouble::UnitWeak { .. } => "A larger unit, wider mains or tubes, or a shorter way.",
         Trouble::LongerThanCoil { .. } => "No joint may be hidden: order a longer coil, or move the manifold.",
