@@ -127,7 +127,7 @@ fn sound(view: &View, run: &Run, name: &str) -> Html {
         view.figure(&say::sound_at(label::level(level), name), &shown, Size::Mid, sound.line)
     };
     let boost = match heard.boost.value > heard.normal.value {
-        true => nodes([soft(label::level(Level::Boost)), at(Level::Boost, heard.boost)]),
+        true => nodes([soft(label::level(Level::Boost)), at(Level::Boost, heard.boost), soft(say::nc(heard.nc_boost))]),
         false => nothing(),
     };
     let limit = view.page.report.givens().value(heard.limit);
