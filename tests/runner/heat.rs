@@ -4,8 +4,8 @@ use super::call::{as_flow, as_length, as_pressure, as_temperature};
 use super::physics::{bare, measure};
 use super::read::Found;
 use airtally::air::{self, Air};
-use airtally::cold::{ColdDuct, Jacket, outer};
-use airtally::quantity::{Length, Pressure, Temperature};
+use airtally::cold::{ColdDuct, Film, Jacket, outer};
+use airtally::quantity::{Pressure, Temperature};
 use serde::Deserialize;
 
 /// An equation with what is put into it.
@@ -18,6 +18,8 @@ pub enum Heat {
     Jacket { diameter: String, colder: f64, room: String },
     /// λ 0.035 W/(m·K), outer coefficient 8 W/(m²·K): reads as `least`.
     Insulation { bore: String, inside: String, room: String, humidity: f64 },
+    /// The same insulation around warm air in the cold, inner coefficient 8 W/(m²·K): reads as `least`.
+    Within { bore: String, inside: String, loft: String, humidity: f64 },
     /// The same insulation, so thick: reads as `per-metre` in W/(m·K), and as `warmer` in K after a length, with the density of
     /// its own air, or as `warmer-at-rated-density`.
     Warming { bore: String, thickness: String, inside: String, room: String, length: String, flow: String },
@@ -25,6 +27,7 @@ pub enum Heat {
 
 const CONDUCTIVITY: f64 = 0.035;
 const OUTER: f64 = 8.0;
+const INNER: f64 = 8.0;
 
 impl Heat {
     pub fn read(&self, what: &str) -> Found {
@@ -42,7 +45,12 @@ impl Heat {
             }
             Self::Insulation { bore, inside, room, humidity } => {
                 assert_eq!(what, "least");
-                measure(duct(bore, inside, room).least(*humidity, |_| |_: Length| OUTER))
+                measure(duct(bore, inside, room).least(*humidity, |_| Film::steady(OUTER)))
+            }
+            Self::Within { bore, inside, loft, humidity } => {
+                assert_eq!(what, "least");
+                let tube = ColdDuct { inner: INNER, ..duct(bore, inside, loft) };
+                measure(tube.least_within(*humidity, |_| Film::steady(OUTER)))
             }
             Self::Warming { bore, thickness, inside, room, length, flow } => {
                 let duct = duct(bore, inside, room);

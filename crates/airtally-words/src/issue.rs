@@ -58,6 +58,7 @@ pub fn sentence(issue: &Issue, house: &House) -> String {
         | Trouble::PointUnread { .. }
         | Trouble::FewPoints
         | Trouble::CurveRises { .. }
+        | Trouble::CurveFalls(_)
         | Trouble::UnitWeak { .. }
         | Trouble::LongerThanCoil { .. } => about_ducts(issue.trouble, &place),
         Trouble::ManyTubes { count } => format!("{place}: {} tubes to one room are a lot.", format::count(count)),
@@ -92,6 +93,9 @@ fn about_ducts(trouble: Trouble, place: &str) -> String {
         ),
         Trouble::PointUnread { point } => format!("{place}: point {} cannot be read.", format::count(point)),
         Trouble::FewPoints => format!("{place} needs two points or more."),
+        Trouble::CurveFalls(point) => {
+            format!("{place}: at point {} the pressure is not higher than before it.", format::count(point))
+        }
         Trouble::CurveRises { point } => {
             format!("{place}: at point {} the pressure is higher than before it.", format::count(point))
         }

@@ -14,7 +14,7 @@ pub type Points = Vec<(f64, f64)>;
 ///   5 000 in whatever the valve shows, pressures from 0 (but for a fan: above 0) to 5 000 Pa
 /// * Errors: [`Trouble::PointUnread`] with the number of the first point that is wrong, [`Trouble::FewPoints`],
 ///   [`Trouble::CurveRises`] where a fan gives more for more flow (it could run at three flows), or a valve takes more when
-///   it is opened
+///   it is opened, [`Trouble::CurveFalls`] where a tube or a valve does not take more for more flow
 ///
 /// ```
 /// use airtally::{curve::points, entry::Entry, id::Curve, quantity::Unit};
@@ -36,11 +36,11 @@ pub fn points(curve: Curve, entry: &Entry) -> Result<Points, Trouble> {
     if points.len() < 2 {
         return Err(Trouble::FewPoints);
     }
+    let rises = |pair: &[(f64, f64)]| pair[1].1 > pair[0].1;
     let falls = matches!(curve, Curve::Fan | Curve::Setting);
-    match points.windows(2).position(|pair| pair[1].1 > pair[0].1).filter(|_| falls) {
-        Some(at) => Err(Trouble::CurveRises { point: at as u32 + 2 }),
-        None => Ok(points),
-    }
+    let wrong = points.windows(2).position(|pair| rises(pair) == falls);
+    let Some(point) = wrong.map(|at| at as u32 + 2) else { return Ok(points) };
+    Err(if falls { Trouble::CurveRises { point } } else { Trouble::CurveFalls(point) })
 }
 
 /// The points of a curve over flow.
@@ -128,5 +128,7 @@ mod tests {
         assert_eq!(read(Curve::Setting, "4: 9; 8: 36"), Err(Trouble::CurveRises { point: 2 }));
         assert_eq!(read(Curve::Setting, "4 m³/h: 36; 8: 9"), point(1));
         assert_eq!(read(Curve::Fan, "100: 250; 200: 260; 300: 90"), Err(Trouble::CurveRises { point: 2 }));
+        assert_eq!(read(Curve::Tube, "20: 4; 40: 1"), Err(Trouble::CurveFalls(2)));
+        assert_eq!(read(Curve::Valve, "20: 4; 30: 9; 40: 9"), Err(Trouble::CurveFalls(3)));
     }
 }

@@ -181,6 +181,8 @@ pub enum Formula {
     ExternalPressure,
     /// p = p_run + p_main.
     WayPressure,
+    /// Pressure at boost through every throttle as it is set, at least p_open.
+    SetPressure,
     /// p = c·qⁿ.
     MeasuredPressure,
     /// The setting of a valve at p_30 = (p_valve + throttle)·(30/q)².
@@ -201,6 +203,8 @@ pub enum Formula {
     Throw,
     /// The thinnest insulation whose jacket does not sweat.
     LeastInsulation,
+    /// The thinnest insulation of a warm tube in the cold whose wall does not sweat inside.
+    LeastAround,
     /// Sound of the unit, less silencer, split, manifold, tube and opening, in the room.
     RoomSound,
     /// A voice of another room through both tubes and the manifold.

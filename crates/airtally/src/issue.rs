@@ -201,6 +201,8 @@ pub enum Trouble {
         /// The point that is higher than the one before, from 1.
         point: u32,
     },
+    /// The curve of a tube or a valve does not rise: the first point that is not higher than the one before it, from 1.
+    CurveFalls(u32),
     /// The unit cannot give what the tubes take at boost.
     UnitWeak {
         /// Pressure it gives at that flow, Pa.
@@ -262,7 +264,7 @@ impl Trouble {
     pub const fn severity(&self) -> Severity {
         use Trouble as T;
         match self {
-            T::PointUnread { .. } | T::FewPoints | T::CurveRises { .. } => Severity::Stops,
+            T::PointUnread { .. } | T::FewPoints | T::CurveRises { .. } | T::CurveFalls(_) => Severity::Stops,
             T::Unreadable(_) | T::OutOfRange { .. } | T::NoRooms | T::NoSupplyRoom | T::NoExtractRoom => {
                 Severity::Stops
             }

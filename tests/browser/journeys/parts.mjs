@@ -13,12 +13,28 @@ export default async function ({ person, page }) {
   assert.ok(before > 2140);
   await page.getByText(/lines have no price yet/).waitFor();
 
+  await onPaper(page, before);
+
   await prices(page, { bend: "a few" });
   await page.locator("#price-bend-error").getByText(/cannot be read as a price/).waitFor();
   await prices(page, { bend: "" });
 
   await aListGoesOutAndIn(person, page, before);
   await aLongerRunCostsMore(person, page, before);
+}
+
+/** The quotation: every line, the sum of the screen, nothing to type into. */
+async function onPaper(page, toPay) {
+  const lines = await page.locator(".priced > .row").count();
+  await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
+  await page.getByRole("heading", { name: "Quotation" }).waitFor();
+  assert.equal(await page.locator("main :is(input, button)").count(), 0);
+  assert.equal(await page.locator(".quoted tbody:not(.quoted-sums) tr:has(td)").count(), lines);
+  const sum = await page.locator(".quoted-sums tr").last().locator("td").textContent();
+  assert.equal(Number(sum.replace(/\s/g, "")), toPay);
+  await page.getByText(/^Larkfield · \d{4}-\d\d-\d\d$/).waitFor();
+  await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
+  await page.locator("#price-tube").waitFor();
 }
 
 async function prices(page, all) {

@@ -1,4 +1,4 @@
-//! The time of day, for names of things that are put aside and ids of new houses.
+//! The time of day, for names of things that are put aside and ids of new houses, and the day, for paper.
 
 use crate::state::HouseId;
 
@@ -11,3 +11,16 @@ pub fn now() -> String {
 pub fn new_id() -> HouseId {
     HouseId(js_sys::Date::now() as u64)
 }
+
+/// The day where the person is, as `2026-03-10`.
+pub fn today() -> String {
+    let now = js_sys::Date::new_0();
+    let here = now.get_time() - now.get_timezone_offset() * MINUTE;
+    let text: String = js_sys::Date::new(&here.into()).to_iso_string().into();
+    text.chars().take(DAY).collect()
+}
+
+/// Milliseconds.
+const MINUTE: f64 = 60_000.0;
+/// Letters before the time of day.
+const DAY: usize = 10;

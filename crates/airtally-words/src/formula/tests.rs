@@ -16,7 +16,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-pub(crate) const ALL: [F; 101] = [
+pub(crate) const ALL: [F; 103] = [
     F::FloorArea,
     F::AshraeTotal,
     F::AshraeTable,
@@ -106,6 +106,7 @@ pub(crate) const ALL: [F; 101] = [
     F::ThrottleHole,
     F::ExternalPressure,
     F::WayPressure,
+    F::SetPressure,
     F::MeasuredPressure,
     F::ValveSetting,
     F::SpecificPower,
@@ -116,6 +117,7 @@ pub(crate) const ALL: [F; 101] = [
     F::Each,
     F::Throw,
     F::LeastInsulation,
+    F::LeastAround,
     F::RoomSound,
     F::VoiceHeard,
 ];

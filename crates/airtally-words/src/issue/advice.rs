@@ -42,6 +42,7 @@ pub fn hint_for(trouble: Trouble, kind: Option<Kind>) -> Option<String> {
         Trouble::PointUnread { .. } => Advice::PointUnread,
         Trouble::FewPoints => Advice::FewPoints,
         Trouble::CurveRises { .. } => Advice::CurveRises,
+        Trouble::CurveFalls(_) => Advice::CurveFalls,
         Trouble::UnitWeak { .. } => Advice::UnitWeak,
         Trouble::LongerThanCoil { .. } => Advice::LongerThanCoil,
         Trouble::ManyTubes { .. } => Advice::ManyTubes,
@@ -84,6 +85,7 @@ pub(crate) enum Advice {
     PointUnread,
     FewPoints,
     CurveRises,
+    CurveFalls,
     UnitWeak,
     LongerThanCoil,
     ManyTubes,
@@ -155,7 +157,7 @@ const fn condition_met(condition: Condition) -> Advice {
 #[cfg(test)]
 impl Advice {
     /// All of them, in the order of the book.
-    pub const ALL: [Self; 39] = [
+    pub const ALL: [Self; 40] = [
         Self::OutOfRange,
         Self::SeldomRight,
         Self::LongName,
@@ -182,6 +184,7 @@ impl Advice {
         Self::PointUnread,
         Self::FewPoints,
         Self::CurveRises,
+        Self::CurveFalls,
         Self::UnitWeak,
         Self::LongerThanCoil,
         Self::ManyTubes,

@@ -18,6 +18,16 @@ pub const SUM_NET: &str = "Before tax";
 pub const SUM_TAX: &str = "Tax";
 /// A sum.
 pub const SUM_TOTAL: &str = "To pay";
+/// Over the sheet of paper.
+pub const QUOTATION: &str = "Quotation";
+/// A column of it.
+pub const QUOTED_WHAT: &str = "What";
+/// A column of it.
+pub const QUOTED_QUANTITY: &str = "Quantity";
+/// A column of it.
+pub const QUOTED_PRICE: &str = "Price";
+/// A column of it.
+pub const QUOTED_AMOUNT: &str = "Amount";
 /// Over the list's file.
 pub const PRICES: &str = "Your prices";
 /// Below it.

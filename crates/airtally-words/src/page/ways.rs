@@ -10,6 +10,8 @@ pub const WAYS_NOTE: &str = "Other tubes, two to a room, other manifolds and mai
 /// Below them.
 pub const WAYS_HOW: &str =
     "Press one to take it. Advised is the smallest that nothing speaks against: it fits the structure and costs least.";
+/// A column: the way.
+pub const WAY: &str = "way";
 /// A column: the run that takes most.
 pub const WAY_MOST: &str = "most of a run";
 /// A column: what the unit must give.

@@ -3,7 +3,7 @@
 use super::ducts::{Ducts, Measured};
 use super::lines::{SETTING_FLOW, pascal};
 use super::mains::Mains;
-use super::plan::Plan;
+use super::plan::{Met, Plan};
 use super::unit::Blower;
 use super::{Drop, Rung, Side, built};
 use crate::curve::{Points, over_flow};
@@ -15,12 +15,13 @@ use crate::given::{GivenId, Givens};
 use crate::house::Field;
 use crate::id::Curve;
 use crate::issue::{Issue, Place, Trouble};
+use crate::network::Fan;
 use crate::quantity::{Flow, Pressure, Unit};
 use crate::rules::{Air, Level};
 use crate::runs::{Manifold, Run, Runs};
 use crate::shares::Shares;
 use crate::source::{ARITHMETIC, Source};
-use crate::working::{Origin, Traced, Working};
+use crate::working::{Origin, Term, Traced, Working};
 
 pub(super) static DARCY: Source =
     Source::published("Darcy and Weisbach", "", "friction after Churchill 1977, bends after Idelchik, diagram 6-1");
@@ -91,7 +92,8 @@ impl<'a> Making<'a> {
         let (given, ladder) = self.external(index, normal);
         let own = open.iter().find(|open| open.way.line == index.line).map_or(index, |open| open.normal);
         let ladder = with_branch(ladder, own.value);
-        let (given_boost, _) = self.external(index_boost, boost);
+        let (open_boost, _) = self.external(index_boost, boost);
+        let given_boost = self.at_boost(open_boost, given, &plan);
         let duties = [(normal, given.value), (boost, given_boost.value)];
         let blower = Blower::of(self.fan, duties[0], duties[1], self.givens, self.ducts.indoor);
         self.warn_of(&blower, duties[1]);
@@ -123,6 +125,19 @@ impl<'a> Making<'a> {
         let way = main.map_or(normal, |[main, _]| self.with_main(run, normal, main));
         let way_boost = main.map_or(boost, |[_, main]| self.with_main(run, boost, main));
         Open { run, normal, boost, way, way_boost }
+    }
+
+    /// What the unit gives at boost: what the worst run takes with its valve open or, where that is more, what all air takes
+    /// through the throttles as they are set at normal.
+    fn at_boost(&mut self, open: Traced<Pressure>, given: Traced<Pressure>, plan: &Plan) -> Traced<Pressure> {
+        let [normal, boost] = self.totals;
+        let met = Met { fan: Fan::Steady(boost), filter: Pressure::ZERO, leak: None, pulled: false, upset: None };
+        let set = plan.flows(&met).map(|flows| flows.pressure).filter(|set| *set > open.value + HARDLY);
+        let Some(value) = set else { return open };
+        let air = |symbol, flow: Flow| Term::new(symbol, flow.as_m3h(), Unit::CubicMetrePerHour, Origin::Counted);
+        let terms = [pascal("p_open", open), pascal("p", given), air("q_boost", boost), air("q", normal)];
+        let line = self.working.record(Formula::SetPressure, (value.as_pa(), Unit::Pascal), &DARCY, &terms);
+        Traced { value, line }
     }
 
     fn with_main(&mut self, run: &Run, own: Traced<Pressure>, main: Traced<Pressure>) -> Traced<Pressure> {
@@ -174,7 +189,8 @@ impl<'a> Making<'a> {
     fn warn_of(&mut self, blower: &Blower, (flow, needs): (Flow, Pressure)) {
         let known = self.issues.iter().any(|issue| matches!(issue.trouble, Trouble::UnitWeak { .. }));
         if blower.typed && blower.boost.is_none() && !known {
-            let trouble = Trouble::UnitWeak { gives: blower.most(flow).as_pa(), needs: needs.as_pa() };
+            let trouble =
+                Trouble::UnitWeak { gives: blower.most(flow).max(Pressure::ZERO).as_pa(), needs: needs.as_pa() };
             self.issues.push(Issue::new(Place::Field(Field::Curve(Curve::Fan)), trouble));
         }
     }
@@ -230,3 +246,5 @@ fn with_branch(mut ladder: [(Rung, Pressure); 5], own: Pressure) -> [(Rung, Pres
 
 /// Where the index run stands on the ladder, behind the mains.
 const INDEX: usize = 3;
+/// Less than any gauge shows.
+const HARDLY: Pressure = Pressure::from_pa(0.05);

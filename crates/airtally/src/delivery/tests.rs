@@ -1,4 +1,5 @@
 use super::ducts::{Ducts, Measured};
+use super::mains::Mains;
 use super::{Mishap, Trial};
 use crate::duct::section::Section;
 use crate::edit::Edit;
@@ -9,7 +10,7 @@ use crate::issue::Trouble;
 use crate::legs::Bends;
 use crate::quantity::{Flow, Length, Unit};
 use crate::report::Report;
-use crate::rules::Air;
+use crate::rules::{Air, Level, RuleSet};
 
 fn house() -> House {
     let rooms = [
@@ -69,6 +70,32 @@ fn one_run_stays_open_and_the_others_are_throttled_to_it() {
         }
         assert!(side.normal.value > index[0].normal.value && side.boost.value >= side.normal.value);
     }
+}
+
+/// A throttle is a hole: for more air it takes more, with the square (Borda and Carnot). Where boost is shared out in other
+/// parts than normal, all valves open say too little: no duct of the side takes less than with the exponent of a smooth tube,
+/// 1.75 (Blasius), or more than with that of a hole, 2, when its air grows.
+#[test]
+fn the_unit_gives_at_boost_what_set_throttles_take() {
+    let by_rule = House { choices: Choices { rules: RuleSet::Irc2021, ..Choices::default() }, ..house() };
+    let report = Report::of(by_rule);
+    let [normal, boost] = [Level::Normal, Level::Boost].map(|level| report.shares().at(level).total.as_m3h());
+    assert!(boost > normal);
+    let common = |flow: f64| {
+        let flow = Flow::from_m3h(flow);
+        Mains::of(&Givens::registered(), &ducts(), false).common(flow).pressure(flow).as_pa()
+    };
+    let mut throttled = false;
+    for side in &report.delivery().sides {
+        let ratio = libm::log(side.boost.value.as_pa() / side.normal.value.as_pa()) / libm::log(boost / normal);
+        let open = side.runs.iter().fold(0.0, |most: f64, drop| most.max(drop.boost.value.as_pa())) + common(boost);
+        assert!(ratio > 1.75 && side.boost.value.as_pa() > open - 0.1, "{ratio}");
+        if side.boost.value.as_pa() > open + 0.1 {
+            assert!(ratio < 2.0, "{ratio}");
+            throttled = true;
+        }
+    }
+    assert!(throttled, "no throttle matters in this house");
 }
 
 /// The throttled design, solved as it is built, gives the shares back; a longer run gets less and the others more.

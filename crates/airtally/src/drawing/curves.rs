@@ -42,7 +42,7 @@ pub fn curves(side: &Side, [normal, boost]: [Flow; 2]) -> Option<Drawing> {
     for (level, flow, pressure) in duties.into_iter().take(if boost > normal { 2 } else { 1 }) {
         let (x, y) = sheet.point(flow, pressure);
         shapes.push(Shape::Box((x - DOT, y - DOT), (x + DOT, y + DOT), Pen::Full));
-        shapes.push(Shape::Words((x - DOT - GAP, y - GAP), Anchor::End, Said::Duty(level, pressure)));
+        shapes.push(Shape::Words((x - BETWEEN.0, y + BETWEEN.1), Anchor::End, Said::Duty(level, pressure)));
     }
     shapes.push(Shape::Words((LEFT + GAP, sheet.point(Flow::ZERO, shut).1 - GAP), Anchor::Start, Said::Fan));
     Some(Drawing { size: (WIDE, HIGH), shapes })
@@ -100,6 +100,8 @@ const HIGH: f64 = 200.0;
 const LEFT: f64 = 4.0;
 const FOOT: f64 = 24.0;
 const GAP: f64 = 5.0;
+/// From a mark to the foot of its words: below the fan's line, beside the ducts'.
+const BETWEEN: (f64, f64) = (30.0, 14.0);
 /// Half a mark of a duty.
 const DOT: f64 = 4.0;
 const PIECES: u32 = 24;

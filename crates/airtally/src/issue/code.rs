@@ -35,6 +35,7 @@ impl Trouble {
             T::PointUnread { .. } => "point-unread",
             T::FewPoints => "few-points",
             T::CurveRises { .. } => "curve-rises",
+            T::CurveFalls(_) => "curve-falls",
             T::UnitWeak { .. } => "unit-weak",
             T::LongerThanCoil { .. } => "longer-than-coil",
             T::Loud { .. } => "loud",

@@ -33,6 +33,8 @@ pub struct Quotation {
 pub struct Quoted {
     /// What it is.
     pub part: Part,
+    /// Whose price counts: its own, for work also that of setting out.
+    pub priced_as: Part,
     /// Its quantity times its price, where that is known.
     pub amount: Option<Money>,
 }
@@ -42,7 +44,8 @@ impl Quotation {
     pub fn of(take_off: &TakeOff, house: &House, givens: &Givens, issues: &mut Vec<Issue>) -> Self {
         let mut quoted = |line: &super::Line| {
             let price = price(house, line.part, issues);
-            Quoted { part: line.part, amount: price.map(|price| price.times(line.quantity.value)) }
+            let amount = price.map(|(_, price)| price.times(line.quantity.value));
+            Quoted { part: line.part, priced_as: price.map_or(line.part, |(from, _)| from), amount }
         };
         let lines: Vec<Quoted> = take_off.lines.iter().map(&mut quoted).collect();
         let sum = |work: bool| {
@@ -59,9 +62,10 @@ impl Quotation {
 }
 
 /// The person's price of a part. Work of every kind costs what the first kind costs, unless it has a price of its own.
-fn price(house: &House, part: Part, issues: &mut Vec<Issue>) -> Option<Price> {
-    let own = read(house, part, issues);
-    if part.group() == Group::Work && own.is_none() { read(house, Part::SettingOut, &mut Vec::new()) } else { own }
+fn price(house: &House, part: Part, issues: &mut Vec<Issue>) -> Option<(Part, Price)> {
+    let own = read(house, part, issues).map(|price| (part, price));
+    let hour = || read(house, Part::SettingOut, &mut Vec::new()).map(|price| (Part::SettingOut, price));
+    if part.group() == Group::Work { own.or_else(hour) } else { own }
 }
 
 fn read(house: &House, part: Part, issues: &mut Vec<Issue>) -> Option<Price> {

@@ -31,6 +31,8 @@ pub struct Heard {
     pub boost: Traced<f64>,
     /// Noise criterion at normal.
     pub nc: f64,
+    /// The same at boost.
+    pub nc_boost: f64,
     /// The most it should be.
     pub limit: G,
     /// The loudest voice of another room on the same manifold.
@@ -85,6 +87,7 @@ pub fn heard(
             let at_normal = sound.record(run, givens, working);
             let as_loud = run.normal == run.boost && normal.total == boost.total;
             let louder = if as_loud { None } else { chain.at(run, room, &boost) };
+            let nc_boost = louder.as_ref().map_or(nc, |sound| sound.heard.nc());
             let at_boost = louder.map_or(at_normal, |sound| sound.record(run, givens, working));
             let limit = if room.kind.is_bedroom() { G::QuietBedroom } else { G::QuietLiving };
             let most = givens.value(limit);
@@ -92,9 +95,18 @@ pub fn heard(
                 let trouble = Trouble::Loud { decibel: at_normal.value, limit: most };
                 issues.push(Issue::new(Place::Room(run.room), trouble));
             }
-            let voice = chain.room(room).and_then(|effect| speaking.heard(run, effect, working));
+            let voice = speaking.heard(run, |id| chain.room(facts.rooms.iter().find(|room| room.id == id)?), working);
             chain.warn_of(voice, run, issues);
-            all.push(Heard { air: side.air, room: run.room, normal: at_normal, boost: at_boost, nc, limit, voice });
+            all.push(Heard {
+                air: side.air,
+                room: run.room,
+                normal: at_normal,
+                boost: at_boost,
+                nc,
+                nc_boost,
+                limit,
+                voice,
+            });
         }
     }
     all
@@ -168,10 +180,11 @@ impl Chain<'_> {
     }
 }
 
-/// The estimate, raised or lowered to what was measured at 250 Hz, where that is known.
+/// The estimate, raised or lowered to what was measured at 250 Hz, where that is known. Sound goes round a silencer all the same.
 fn measured_silencer(estimate: [f64; 8], givens: &Givens) -> [f64; 8] {
     let (measured, own) = (givens.value(G::SilencerLoss), estimate[QUARTER]);
-    if measured > 0.0 && own > 0.0 { estimate.map(|loss| loss * measured / own) } else { estimate }
+    let scaled = |loss: f64| (loss * measured / own).min(measured.max(ways::FLANKING));
+    if measured > 0.0 && own > 0.0 { estimate.map(scaled) } else { estimate }
 }
 
 /// The place of 250 Hz.
@@ -195,3 +208,24 @@ impl Sound {
 
 /// How much of the best a lining of 50 to 100 mm takes in each octave. Common practice.
 const ABSORPTION: [f64; 8] = [0.15, 0.35, 0.7, 1.0, 1.0, 0.8, 0.5, 0.3];
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Handbook of physics, section 12: sound goes round a silencer, so that no octave loses more than about 40 dB; what was
+    /// measured stays as it was measured.
+    #[test]
+    fn sound_goes_round_a_silencer_that_was_measured() {
+        let estimate = [3.0, 7.0, 14.0, 20.0, 20.0, 16.0, 10.0, 6.0];
+        let measured = |decibel: f64| {
+            let mut givens = Givens::registered();
+            givens.put(G::SilencerLoss, decibel);
+            measured_silencer(estimate, &givens)
+        };
+        assert_eq!(measured(0.0), estimate);
+        let good = measured(35.0);
+        assert!((good[QUARTER] - 35.0).abs() < 1e-9 && good[3] == 40.0 && (good[0] - 7.5).abs() < 1e-9, "{good:?}");
+        assert!((measured(45.0)[QUARTER] - 45.0).abs() < 1e-9);
+    }
+}

@@ -95,4 +95,21 @@ mod of_a_house {
             assert!(heard.boost.value >= heard.normal.value, "{heard:?}");
         }
     }
+
+    /// Rayleigh: a sound and an ear may change places. Two rooms with one tube each hear one another alike, each as large as it is.
+    #[test]
+    fn two_rooms_hear_one_another_alike() {
+        let house =
+            [(RoomKind::Bedroom, "12"), (RoomKind::Bedroom, "13")].into_iter().fold(House::new(), |house, own| {
+                let house = Edit::AddRoom(own.0).apply(&house);
+                let id = house.rooms.last().unwrap().id;
+                Edit::Set(Field::Room(id, RoomField::Area), own.1.into(), Unit::SquareMetre).apply(&house)
+            });
+        let report = Report::of(Edit::AddRoom(RoomKind::Bathroom).apply(&house));
+        let tubes: Vec<u32> = report.runs().runs.iter().take(2).map(|run| run.tubes.value).collect();
+        let heard: Vec<f64> =
+            report.heard().iter().filter_map(|heard| heard.voice).map(|own| own.level.value).collect();
+        assert_eq!((tubes[0], heard.len()), (tubes[1], 2));
+        assert!((heard[0] - heard[1]).abs() < 1e-9, "{heard:?}");
+    }
 }

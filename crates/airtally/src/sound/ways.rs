@@ -73,6 +73,6 @@ pub fn furnished_room(volume: Volume, distance: Length) -> [f64; 8] {
 }
 
 /// dB: beyond this sound goes round a silencer.
-const FLANKING: f64 = 40.0;
+pub(super) const FLANKING: f64 = 40.0;
 /// m/s, at 20 °C.
 const SPEED_OF_SOUND: f64 = 343.0;

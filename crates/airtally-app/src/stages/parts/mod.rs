@@ -3,6 +3,7 @@
 mod coils;
 mod lines;
 mod list;
+mod sheet;
 
 use super::air::nothing_yet;
 use crate::context::View;
@@ -17,7 +18,7 @@ use airtally_words::format::{Shown, value};
 use airtally_words::{page as say, parts as words};
 use yew::prelude::*;
 
-/// The screen.
+/// The screen; on paper the quotation, and on a sheet of its own what is cut from which coil.
 pub fn parts(view: &View) -> Html {
     let report = &view.page.report;
     let (take_off, quotation) = (report.take_off(), report.quotation());
@@ -28,6 +29,10 @@ pub fn parts(view: &View) -> Html {
         let head = [el("h1", "", [text(say::ASK_PARTS)]), no_book(view)];
         return el("div", "spread", [el("div", "leaf", [el("header", "answer", head)])]);
     };
+    if view.desk.paper {
+        let sheet = el("div", "leaf", [sheet::sheet(view, book)]);
+        return el("div", "spread", [sheet, el("div", "leaf page-new", [coils::coils(view, take_off)])]);
+    }
     let left = [answer(view), sums(view), list::list(view, book), next("#steps", say::NEXT_STEPS)];
     let right = [lines::lines(view, book, take_off, quotation), coils::coils(view, take_off)];
     el("div", "spread", [el("div", "leaf", left), el("div", "leaf", right)])

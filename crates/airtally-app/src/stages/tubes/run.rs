@@ -131,7 +131,7 @@ fn sound(view: &View, run: &Run, name: &str) -> Html {
         view.figure(&say::sound_at(label::level(level), name), &shown, Size::Mid, sound.line)
     };
     let boost = match heard.boost.value > heard.normal.value {
-        true => nodes([soft(label::level(Level::Boost)), at(Level::Boost, heard.boost)]),
+        true => nodes([soft(label::level(Level::Boost)), at(Level::Boost, heard.boost), soft(say::nc(heard.nc_boost))]),
         false => nothing(),
     };
     let limit = view.page.report.givens().value(heard.limit);
@@ -146,8 +146,8 @@ fn sound(view: &View, run: &Run, name: &str) -> Html {
     nodes([el("div", "marks", [soft(say::HEARD), normal, soft(say::nc(heard.nc)), boost, limit]), voice])
 }
 
-/// dB(A): less drowns in any room.
-const AUDIBLE: f64 = 15.0;
+/// dB(A): nobody hears less.
+const AUDIBLE: f64 = 0.0;
 
 /// How far its valve blows, and whether that is felt.
 fn blown(view: &View, run: &Run, name: &str) -> Html {

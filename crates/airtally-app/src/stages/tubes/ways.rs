@@ -26,7 +26,7 @@ fn table(view: &View, ways: Ways) -> Html {
         return nothing();
     }
     let head = |class: &'static str, words: &'static str| tag("th", class).attr("scope", "col").around([text(words)]);
-    let first = tag("th", "").attr("scope", "col").around([el("span", "aloud", [text(say::ways(ways))])]);
+    let first = tag("th", "").attr("scope", "col").around([el("span", "aloud", [text(say::WAY)])]);
     let heads = [first, head("number", say::WAY_MOST), head("number", say::WAY_UNIT)];
     let heads = heads.into_iter().chain([head("number", say::WAY_LOUDEST)]);
     let rows = all.iter().map(|own| row(view, own));

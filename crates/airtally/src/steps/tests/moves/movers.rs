@@ -39,14 +39,7 @@ pub fn moved_by(rule: R) -> &'static [Input] {
         R::LayCables => &[I::OneMore(RoomKind::Wc)],
         R::LeakTest => &[I::Larger, I::Set(G::LeakPressure), I::Set(G::LeakShare)],
         R::SlopeExhaust => &[I::Set(G::CoreFall)],
-        R::InsulateColdDucts => &[
-            I::Set(G::CoreInsulation),
-            I::Set(G::OutdoorTemperature),
-            I::Set(G::IndoorTemperature),
-            I::Set(G::IndoorHumidity),
-            I::Set(G::ColdDuct),
-            I::Set(G::Conductivity),
-        ],
+        R::InsulateColdDucts => COLD,
         R::FitTrap => &[I::Set(G::DrainSuction), I::Set(G::TrapExtra)],
         R::FallDrain => &[I::Set(G::DrainFall)],
         R::FillTrap => &[I::Set(G::DrainSuction), I::Set(G::TrapExtra)],
@@ -71,6 +64,17 @@ pub fn moved_by(rule: R) -> &'static [Input] {
         | R::TestSpillage => &[],
     }
 }
+
+/// What a cold duct and a warm one in the cold are insulated by.
+const COLD: &[Input] = &[
+    I::Set(G::CoreInsulation),
+    I::Set(G::OutdoorTemperature),
+    I::Set(G::IndoorTemperature),
+    I::Set(G::IndoorHumidity),
+    I::Set(G::ColdDuct),
+    I::Set(G::Conductivity),
+    I::Tube,
+];
 
 const PLACES: [Input; 9] = [
     I::Larger,
