@@ -5,8 +5,9 @@ async function start() {
   look();
   if (location.search === "?reset") return reset();
   const page = await import("./airtally-app.js");
-  await page.default();
   const place = document.getElementById("page");
+  // In the one file the program is there already.
+  await page.default({ module_or_path: place.program });
   place.dataset.ready = "";
   await keep(place.dataset.offline).catch(() => {
     // Kept nowhere, as in a private window: with a network the page works all the same.

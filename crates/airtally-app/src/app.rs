@@ -35,7 +35,7 @@ pub fn App() -> Html {
     use_browser(&view.hands);
     use_address(desk.stage);
     use_title(desk.stage, &house.name);
-    use_keeping(house, found.stuck, &view.hands);
+    use_keeping(house, &found, &view.hands);
     use_hush(desk.said.clone(), &view.hands);
     use_dialog(&dialog, desk.sheet.last().copied(), view.wide);
     use_aim(desk.aim.clone());

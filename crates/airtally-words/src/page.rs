@@ -3,6 +3,7 @@
 mod air;
 mod frame;
 mod house;
+mod letter;
 mod parts;
 mod pocket;
 mod sheet;
@@ -14,6 +15,7 @@ mod ways;
 pub use air::*;
 pub use frame::*;
 pub use house::*;
+pub use letter::*;
 pub use parts::*;
 pub use pocket::*;
 pub use sheet::*;

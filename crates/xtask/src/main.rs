@@ -2,6 +2,7 @@
 //!
 //! It only spawns other programs and reads files; it links none of our crates, so that it builds in seconds.
 
+mod alone;
 mod bench;
 mod browser;
 mod dist;

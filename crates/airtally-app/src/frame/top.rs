@@ -1,5 +1,6 @@
 //! The top line: whose house, units, look, undo, and a menu.
 
+use super::send::send;
 use crate::context::{Hands, Page, View};
 use crate::desk::{MAIN, Move, Said, Stage, Topic};
 use crate::hooks::Look;
@@ -127,6 +128,7 @@ fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, view: &View) -> Ht
         demo::DEMOS.iter().map(example).collect(),
         item(None, say::NEW_HOUSE.to_owned(), true, new),
         item(None, say::SAVE_FILE.to_owned(), true, save),
+        send(view),
         opener(say::OPEN_FILE, ".json,application/json", move |text| open(&opening, &text)),
         item(None, say::PRINT.to_owned(), true, print),
     ])
@@ -144,7 +146,8 @@ fn open(hands: &Hands, text: &str) {
     }
 }
 
-fn item(sign: Option<Icon>, words: String, can: bool, pressed: Callback<Event>) -> Html {
+/// An entry of the menu.
+pub fn item(sign: Option<Icon>, words: String, can: bool, pressed: Callback<Event>) -> Html {
     let item = button("button", pressed).attr_if("disabled", (!can).then_some(""));
     item.around([maybe(sign.map(icon)), text(words)])
 }

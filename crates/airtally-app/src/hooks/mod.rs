@@ -7,6 +7,7 @@ mod browser;
 mod hush;
 mod keep;
 mod look;
+mod sent;
 mod wide;
 
 pub use address::{use_address, use_title};

@@ -4,3 +4,8 @@
 pub fn now() -> String {
     js_sys::Date::new_0().to_iso_string().into()
 }
+
+/// Now, as a count of milliseconds.
+pub fn count() -> String {
+    (js_sys::Date::now() as u64).to_string()
+}
