@@ -13,9 +13,25 @@ async function unpack() {
 }
 
 async function unpacked(id) {
-  const packed = Uint8Array.from(atob(document.getElementById(id).textContent), (letter) => letter.charCodeAt(0));
-  const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
-  return new Response(stream).arrayBuffer();
+  const stream = new Blob([bytes(document.getElementById(id).textContent)]).stream();
+  return new Response(stream.pipeThrough(new DecompressionStream("deflate-raw"))).arrayBuffer();
+}
+
+// How many bytes, a space, then pairs of letters: two of 91 are 13 bits, the lowest first. The letters are those from ! to ~
+// without quotation mark, & and <.
+function bytes(packed) {
+  const [count, letters] = packed.split(" ");
+  const found = new Uint8Array(Number(count));
+  let [held, bits, at] = [0, 0, 0];
+  for (let place = 0; place < letters.length; place += 2) {
+    held |= (digit(letters.charCodeAt(place)) + 91 * digit(letters.charCodeAt(place + 1))) << bits;
+    for (bits += 13; bits > 7; bits -= 8, held >>= 8) found[at++] = held & 255;
+  }
+  return found;
+}
+
+function digit(code) {
+  return code - 33 - (code > 34) - (code > 38) - (code > 60);
 }
 
 // An address within this page.

@@ -26,6 +26,34 @@ pub struct Book {
     sums: Vec<Range<usize>>,
     values: Vec<Range<usize>>,
     symbols: Range<usize>,
+    letter: Range<usize>,
+}
+
+/// What only the letter says, and what is said about it, in the order of the book.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Word {
+    /// The file was made.
+    Sent,
+    /// What the report is.
+    Note,
+    /// Over what wants a look.
+    Issues,
+    /// Over the rooms.
+    Rooms,
+    /// What their flows are.
+    Flows,
+    /// A column.
+    Room,
+    /// The last row.
+    Sum,
+    /// A column.
+    Tubes,
+    /// A column.
+    Cut,
+    /// A column.
+    Takes,
+    /// A column.
+    Throttle,
 }
 
 static OPEN: OnceLock<Book> = OnceLock::new();
@@ -67,6 +95,7 @@ impl Book {
             sums: Vec::new(),
             values: Vec::new(),
             symbols: 0..0,
+            letter: 0..0,
         };
         let mut at = 0;
         for chapter in text.split(HEAD) {
@@ -88,6 +117,7 @@ impl Book {
             Some(("value", _)) => self.values.push(chapter),
             Some((_, id)) => set(&mut self.checks, CheckRule::ALL.iter().position(|rule| rule.id() == id), chapter),
             None if head == "symbols" => self.symbols = chapter,
+            None if head == "letter" => self.letter = chapter,
             None => set(&mut self.steps, StepRule::ALL.iter().position(|rule| rule.id() == head), chapter),
         }
     }
@@ -146,6 +176,11 @@ impl Book {
     /// The symbols that mean the same in most equations.
     pub(crate) fn symbols(&self) -> impl Iterator<Item = &str> {
         self.marked(Some(&self.symbols), '.')
+    }
+
+    /// A word of the letter.
+    pub fn letter(&self, word: Word) -> &str {
+        self.marked(Some(&self.letter), '-').nth(word as usize).unwrap_or_default()
     }
 
     fn marked(&self, chapter: Option<&Range<usize>>, mark: char) -> impl Iterator<Item = &str> {

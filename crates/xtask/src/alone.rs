@@ -15,11 +15,23 @@ pub const BUDGET: u64 = 450_000;
 const POLICY: &str = "default-src 'none'; script-src '{script}' 'wasm-unsafe-eval'; style-src '{style}'; img-src data:; \
     connect-src blob:; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types airtally";
 
-/// Smaller, as letters that every mail lets through.
+/// Smaller, as letters that every mail lets through: pairs of 91 for 13 bits, 8 % shorter than base64. `alone.js` reads them.
+/// How many bytes there are stands in front, since the last pair may hold more.
 const PACK: &str = "
 const { readFileSync } = require('node:fs');
 const { deflateRawSync } = require('node:zlib');
-for (const file of process.argv.slice(1)) console.log(deflateRawSync(readFileSync(file), { level: 9, memLevel: 9 }).toString('base64'));";
+const alphabet = [...Array(94).keys()].map((at) => String.fromCharCode(at + 33)).filter((letter) => !'\\x22&<'.includes(letter));
+for (const file of process.argv.slice(1)) {
+  const bytes = deflateRawSync(readFileSync(file), { level: 9, memLevel: 9 });
+  let [held, bits, letters] = [0, 0, bytes.length + ' '];
+  const pair = () => { letters += alphabet[(held & 8191) % 91] + alphabet[Math.floor((held & 8191) / 91)]; held >>= 13; bits -= 13; };
+  for (const byte of bytes) {
+    held |= byte << bits;
+    if ((bits += 8) >= 13) pair();
+  }
+  if (bits > 0) pair();
+  console.log(letters);
+}";
 
 /// What the page is made of: its markup, finished but for its policy, and names of files in its folder.
 pub struct Parts<'a> {

@@ -5,7 +5,7 @@ use crate::context::{Page, View};
 use crate::desk::{Move, Said};
 use crate::platform::{clock, file, page};
 use airtally::house::House;
-use airtally_words::book::book;
+use airtally_words::book::{Word, book};
 use airtally_words::letter::{Letter, enclose, letter};
 use airtally_words::page as say;
 use std::rc::Rc;
@@ -42,5 +42,5 @@ fn sent(page: &Page, shell: &str) -> &'static str {
         .and_then(|house| enclose(shell, &Letter { name, report: &report, house: &house, id: &clock::count() }));
     let Some(made) = made else { return say::NO_SHELL };
     file::save(&say::file_name(name).replace(".json", ".html"), "text/html", &made);
-    say::SENT
+    book.letter(Word::Sent)
 }

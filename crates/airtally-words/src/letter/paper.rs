@@ -22,6 +22,7 @@ impl Paper {
     }
 
     /// An element of words.
+    #[inline(never)]
     pub fn put(&mut self, tag: &'static str, words: &str) {
         self.open(tag);
         escape(words, &mut self.markup);
@@ -29,24 +30,18 @@ impl Paper {
     }
 
     /// Begins a table with these columns.
-    pub fn table(&mut self, columns: &[&str]) {
+    pub fn columns(&mut self, columns: &[&str]) {
         self.open("table");
         self.open("tr");
         for column in columns {
-            self.put(if column.is_empty() { "td" } else { "th scope=\"col\"" }, column);
+            self.put("th scope=\"col\"", column);
         }
-        self.close("tr");
     }
 
-    /// A row of it. The first cell says what the row is about.
-    pub fn row(&mut self, cells: &[&str]) {
-        self.open("tr");
-        let mut tag = "th scope=\"row\"";
-        for cell in cells {
-            self.put(tag, cell);
-            tag = "td";
-        }
-        self.close("tr");
+    /// A cell of a row.
+    #[inline(never)]
+    pub fn cell(&mut self, tag: &'static str, words: String) {
+        self.put(tag, &words);
     }
 }
 

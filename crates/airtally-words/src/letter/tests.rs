@@ -50,6 +50,8 @@ fn every_element_that_is_opened_is_closed() {
         for element in elements(&words) {
             match element.strip_prefix('/') {
                 Some(name) => assert_eq!(open.pop(), Some(name), "{}", demo.title),
+                // WHATWG HTML, optional tags: a row ends where the next one begins or the table ends.
+                None if element == "tr" => {}
                 None => open.push(element.split(' ').next().unwrap()),
             }
         }
