@@ -42,18 +42,14 @@ pub enum Word {
     Rooms,
     /// What their flows are.
     Flows,
-    /// A column.
-    Room,
     /// The last row.
     Sum,
-    /// A column.
-    Tubes,
-    /// A column.
-    Cut,
-    /// A column.
-    Takes,
-    /// A column.
-    Throttle,
+    /// Over the table of levels.
+    AirColumns,
+    /// Over the table of rooms.
+    RoomColumns,
+    /// Over the table of runs.
+    TubeColumns,
 }
 
 static OPEN: OnceLock<Book> = OnceLock::new();

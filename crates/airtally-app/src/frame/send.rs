@@ -41,6 +41,7 @@ fn sent(page: &Page, shell: &str) -> &'static str {
         .ok()
         .and_then(|house| enclose(shell, &Letter { name, report: &report, house: &house, id: &clock::count() }));
     let Some(made) = made else { return say::NO_SHELL };
-    file::save(&say::file_name(name).replace(".json", ".html"), "text/html", &made);
+    let file = say::file_name(name);
+    file::save(&[file.trim_end_matches("json"), "html"].concat(), "text/html", &made);
     book.letter(Word::Sent)
 }

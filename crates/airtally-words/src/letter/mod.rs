@@ -10,7 +10,7 @@ pub use enclose::{Letter, enclose};
 
 use crate::book::{Book, Word};
 use crate::{format, issue, label, page as say, room, step};
-use airtally::house::{Display, RoomField};
+use airtally::house::Display;
 use airtally::quantity::{Flow, Unit};
 use airtally::report::Report;
 use airtally::rules::{Air, Level};
@@ -73,7 +73,7 @@ impl Sheet<'_> {
 
     fn air(&mut self) {
         self.heading(say::stage(1));
-        self.paper.columns(&[say::LEVEL, say::REQUIRED, say::SET_SUPPLY, say::SET_EXTRACT]);
+        self.paper.columns(self.book.letter(Word::AirColumns));
         for shares in self.report.shares().levels() {
             self.row(label::level(shares.level).to_owned());
             self.flow(shares.required.value);
@@ -83,10 +83,11 @@ impl Sheet<'_> {
     }
 
     fn rooms(&mut self) {
-        let (area, report) = (label::room_field(RoomField::Area).name, self.report);
+        let report = self.report;
         self.heading(self.book.letter(Word::Rooms));
-        self.paper.put("p class=\"soft\"", self.book.letter(Word::Flows));
-        self.paper.columns(&[self.book.letter(Word::Room), area, say::SUPPLY, say::EXTRACT]);
+        let unit = self.display().flow().symbol();
+        self.paper.put("p class=\"soft\"", &[self.book.letter(Word::Flows), "\u{a0}", unit].concat());
+        self.paper.columns(self.book.letter(Word::RoomColumns));
         for facts in &report.facts().rooms {
             self.row(room::name(report.house(), facts.id));
             match facts.area {
@@ -110,9 +111,7 @@ impl Sheet<'_> {
     fn tubes(&mut self) {
         let runs = self.report.runs();
         self.heading(say::stage(2));
-        let columns =
-            [Word::Room, Word::Tubes, Word::Cut, Word::Takes, Word::Throttle].map(|word| self.book.letter(word));
-        self.paper.columns(&columns);
+        self.paper.columns(self.book.letter(Word::TubeColumns));
         for run in &runs.runs {
             self.run(run);
         }
@@ -179,12 +178,12 @@ impl Sheet<'_> {
         self.paper.cell("th scope=\"row\"", words);
     }
 
-    /// `30 / 45 m³/h`.
+    /// `30 / 45`.
     fn both(&mut self, normal: Option<Flow>, boost: Option<Flow>) {
         let words = match (normal, boost) {
             (Some(normal), Some(boost)) => {
-                let [normal, boost] = [normal, boost].map(|flow| format::flow(flow, self.display()));
-                [&normal.number, " / ", &boost.to_string()].concat()
+                let [normal, boost] = [normal, boost].map(|flow| format::flow(flow, self.display()).number);
+                [&normal, " / ", &boost].concat()
             }
             _ => String::new(),
         };

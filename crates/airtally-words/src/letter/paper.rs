@@ -29,11 +29,11 @@ impl Paper {
         self.close(tag);
     }
 
-    /// Begins a table with these columns.
-    pub fn columns(&mut self, columns: &[&str]) {
+    /// Begins a table with these columns, parted by `|`.
+    pub fn columns(&mut self, columns: &str) {
         self.open("table");
         self.open("tr");
-        for column in columns {
+        for column in columns.split('|') {
             self.put("th scope=\"col\"", column);
         }
     }
