@@ -161,7 +161,7 @@ impl Sheet<'_> {
     fn step(&mut self, step: &Step) {
         let done = if step.status == Status::Done { "☑ " } else { "☐ " };
         let title = self.book.title(step, self.report.house(), self.display());
-        self.paper.put("p class=\"step\"", &[done, &title].concat());
+        self.paper.put("p class=\"task\"", &[done, &title].concat());
         self.paper.put("p class=\"soft\"", self.book.rule(step.key.rule));
         if let Some(caution) = self.book.caution(step.key.rule) {
             self.paper.put("p class=\"bad\"", caution);
