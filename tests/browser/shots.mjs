@@ -1,4 +1,5 @@
 // The states that screenshots are taken of. A state is a name and the steps of a person to reach it.
+import { readFile } from "node:fs/promises";
 import { fillsAreas, sizers } from "./kit/sizer.mjs";
 import { addRoom, goTo, inRoom, openRoom } from "./kit/house.mjs";
 
@@ -11,6 +12,7 @@ export const states = [
     if (await next.isVisible()) await next.click();
   } },
   { name: "contractor", steps: (person) => sizes(person, "contractor.html") },
+  { name: "letter", steps: (person) => letter(person) },
   { name: "empty-house", steps: async (person) => {
     await person.opens();
     await person.presses("Start my house");
@@ -276,4 +278,17 @@ async function severalHouses(person) {
   await person.reads("Name of the house", "Larkfield");
   await addRoom(person, "Bathroom", { "Floor area": "4" });
   await page.waitForTimeout(600);
+}
+
+/** The report of a house that was sent, as it is where no script runs. */
+async function letter(person) {
+  const { page, site } = person;
+  await example(person);
+  await person.presses("Menu");
+  const comes = page.waitForEvent("download");
+  await person.presses("Send this house as one file");
+  const text = await readFile(await (await comes).path(), "utf8");
+  const body = text.slice(0, text.lastIndexOf("<script>"));
+  await page.route(`${site.url}sent.html`, (route) => route.fulfill({ body, contentType: "text/html; charset=utf-8" }));
+  await page.goto(`${site.url}sent.html`);
 }

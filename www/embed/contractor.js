@@ -5,8 +5,8 @@ const homes = document.querySelector("#homes");
 homes.addEventListener("airtally-ask", ({ detail }) => say("#asked", detail));
 
 const frame = document.querySelector("iframe");
-// The frame is told who we are, and so whom it may tell.
-frame.src = `${frame.getAttribute("src")}&host=${encodeURIComponent(location.origin)}`;
+// The frame is told who we are, and so whom it may tell. It is loaded once: a second address while the first is on its way may be lost.
+frame.src = `${frame.dataset.page}&host=${encodeURIComponent(location.origin)}`;
 new SizerFrame(frame).addEventListener("ask", ({ detail }) => say("#framed-asked", detail));
 
 function say(place, { result }) {

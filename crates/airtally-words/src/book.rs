@@ -28,6 +28,30 @@ pub struct Book {
     symbols: Range<usize>,
     advice: Range<usize>,
     houses: Range<usize>,
+    letter: Range<usize>,
+}
+
+/// What only the letter says, and what is said about it, in the order of the book.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Word {
+    /// The file was made.
+    Sent,
+    /// What the report is.
+    Note,
+    /// Over what wants a look.
+    Issues,
+    /// Over the rooms.
+    Rooms,
+    /// What their flows are.
+    Flows,
+    /// The last row.
+    Sum,
+    /// Over the table of levels.
+    AirColumns,
+    /// Over the table of rooms.
+    RoomColumns,
+    /// Over the table of runs.
+    TubeColumns,
 }
 
 static OPEN: OnceLock<Book> = OnceLock::new();
@@ -84,6 +108,7 @@ impl Book {
             symbols: 0..0,
             advice: 0..0,
             houses: 0..0,
+            letter: 0..0,
         };
         let mut at = 0;
         for chapter in text.split(HEAD) {
@@ -107,6 +132,7 @@ impl Book {
             None if head == "symbols" => self.symbols = chapter,
             None if head == "advice" => self.advice = chapter,
             None if head == "houses" => self.houses = chapter,
+            None if head == "letter" => self.letter = chapter,
             None => set(&mut self.steps, StepRule::ALL.iter().position(|rule| rule.id() == head), chapter),
         }
     }
@@ -165,6 +191,11 @@ impl Book {
     /// The symbols that mean the same in most equations.
     pub(crate) fn symbols(&self) -> impl Iterator<Item = &str> {
         self.marked(Some(&self.symbols), '.')
+    }
+
+    /// A word of the letter.
+    pub fn letter(&self, word: Word) -> &str {
+        self.marked(Some(&self.letter), '-').nth(word as usize).unwrap_or_default()
     }
 
     fn marked(&self, chapter: Option<&Range<usize>>, mark: char) -> impl Iterator<Item = &str> {

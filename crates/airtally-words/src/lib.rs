@@ -12,6 +12,7 @@ pub mod formula;
 pub mod given;
 pub mod issue;
 pub mod label;
+pub mod letter;
 pub mod page;
 pub mod parts;
 pub mod reading;

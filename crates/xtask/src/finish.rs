@@ -3,6 +3,7 @@
 //!
 //! Trunk would name files before the wasm is made smaller, so naming is done here and nowhere else.
 
+use crate::alone::{self, Parts};
 use crate::{Outcome, embed, files, imports, node, offline, run};
 use std::env;
 use std::path::{Path, PathBuf};
@@ -45,7 +46,7 @@ fn finish(folder: &Path) -> Outcome {
     }
     shorten_imports(&folder.join(WASM), &folder.join(SCRIPT))?;
     let page = join_styles(folder, &files::text(&folder.join(PAGE))?)?;
-    let page = without_remarks(&with_policy(&page)?);
+    let page = without_remarks(&page);
     let wasm = name_by_content(folder, WASM)?;
     replace_in(&folder.join(SCRIPT), WASM, &wasm)?;
     let script = name_by_content(folder, SCRIPT)?;
@@ -56,12 +57,16 @@ fn finish(folder: &Path) -> Outcome {
     replace_in(&folder.join(LOADER), STORE, &store)?;
     let link = join_link(folder)?;
     replace_in(&folder.join(LOADER), LINK, &link)?;
+    write_without_notes(&folder.join(BOOK))?;
     let book = name_by_content(folder, BOOK)?;
     if !page.contains(BOOK) {
         return Err(format!("{PAGE} does not name {BOOK}: the release would load no words."));
     }
-    let page = offline::named(&page.replace(WASM, &wasm).replace(SCRIPT, &script).replace(BOOK, &book))?;
-    files::write(&folder.join(PAGE), page)?;
+    let page = page.replace(WASM, &wasm).replace(SCRIPT, &script).replace(BOOK, &book);
+    let links = style_links(&page);
+    let styles = links.first().map_or("", |(_, name)| name);
+    alone::alone(folder, &Parts { page: &page, program: &wasm, book: &book, styles })?;
+    files::write(&folder.join(PAGE), with_policy(&offline::named(&page)?)?)?;
     offline::list(folder)
 }
 
@@ -82,6 +87,13 @@ pub fn make_script_smaller(script: &Path) -> Outcome {
     let mut command = Command::new("node");
     command.arg(tool).arg(script).args(smaller).arg("--output").arg(script);
     run::answer(&mut command).map(drop)
+}
+
+/// Takes the notes for those who write the book, which begin with #.
+fn write_without_notes(book: &Path) -> Outcome {
+    let text = files::text(book)?;
+    let kept: Vec<&str> = text.lines().filter(|line| !line.starts_with('#')).collect();
+    files::write(book, kept.join("\n") + "\n")
 }
 
 /// Makes one file of the scripts for links and gives back its name.
@@ -130,7 +142,7 @@ fn style_links(page: &str) -> Vec<(String, String)> {
 }
 
 /// A style sheet without comments, indents, line ends, and spaces that mean nothing.
-fn compact(sheet: &str) -> String {
+pub fn compact(sheet: &str) -> String {
     let text = between_removed(sheet, "/*", "*/");
     let lines = text.lines().map(str::trim).filter(|line| !line.is_empty());
     let line = lines.collect::<Vec<_>>().join(" ");
@@ -145,7 +157,8 @@ fn without_remarks(page: &str) -> String {
     text.lines().map(str::trim_end).filter(|line| !line.is_empty()).map(|line| format!("{line}\n")).collect()
 }
 
-fn between_removed(text: &str, opens: &str, closes: &str) -> String {
+/// A text without what stands between two marks, and without these.
+pub fn between_removed(text: &str, opens: &str, closes: &str) -> String {
     let mut kept = String::new();
     let mut rest = text;
     while let Some(at) = rest.find(opens) {

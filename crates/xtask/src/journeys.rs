@@ -20,10 +20,11 @@ pub fn shots(arguments: &[String]) -> Outcome {
     run::live(command(&tools, "shoot.mjs").arg(place::dist()).arg(target).args(names(arguments)))
 }
 
-/// Says how long a key takes until its result is painted.
+/// Says how long a key takes until its result is painted, and how soon the page is there.
 pub fn pace(arguments: &[String]) -> Outcome {
     let tools = ready(arguments)?;
-    run::live(command(&tools, "pace.mjs").arg(place::dist()))
+    run::live(command(&tools, "pace.mjs").arg(place::dist()))?;
+    run::live(command(&tools, "speed.mjs").arg(place::dist()))
 }
 
 /// One of the scripts, with the places of its tools.

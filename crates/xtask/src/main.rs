@@ -2,6 +2,7 @@
 //!
 //! It only spawns other programs and reads files; it links none of our crates, so that it builds in seconds.
 
+mod alone;
 mod bench;
 mod browser;
 mod dist;
@@ -41,7 +42,7 @@ cargo xtask tidy                         the rules of the house: directions, len
 cargo xtask size                         sizes in Brotli against the budget (after dist)
 cargo xtask journeys [--made] [NAME…]    browser journeys (--made: on the page in target/dist as it is)
 cargo xtask shots [--made] [NAME…]       screenshots in target/shots, three sizes in three looks
-cargo xtask pace [--made]                from a key to its painted result, on a slow processor
+cargo xtask pace [--made]                from a key to its painted result, and to a page that is there, slowed down
 cargo xtask bench [ARGUMENT…]            benchmarks
 cargo xtask reference                    asks the reference libraries again
 cargo xtask trunk [ARGUMENT…]            the pinned Trunk, with its tools in PATH

@@ -1,7 +1,7 @@
 //! The worker that keeps the page on a device: its list is written from what the build really gave.
 
 use crate::{Outcome, files, run};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::Command;
 
 /// Never renamed: browsers that keep an old copy ask for it by this name.
@@ -27,11 +27,7 @@ pub fn named(page: &str) -> Outcome<String> {
 pub fn list(folder: &Path) -> Outcome {
     let all = files::under(folder, &|_| false)?;
     let paths: Vec<_> = all.iter().filter(|path| !path.ends_with(WORKER)).collect();
-    let said = run::answer(Command::new("node").args(["-e", HASH, "--"]).args(&paths))?;
-    let hashes: Vec<&str> = said.lines().collect();
-    if hashes.len() != paths.len() {
-        return Err(format!("Node counted {} files, and there are {}.", hashes.len(), paths.len()));
-    }
+    let hashes = hashes(&paths)?;
     let name = |path: &Path| match files::name(path).as_str() {
         "index.html" => "./".to_owned(),
         name => name.to_owned(),
@@ -44,6 +40,16 @@ pub fn list(folder: &Path) -> Outcome {
     let text = files::text(&worker)?;
     let version = files::fingerprint([text.as_bytes(), rows.as_bytes()].concat().as_slice());
     files::write(&worker, filled(&text, &version, &rows)?)
+}
+
+/// The hash of each file.
+pub fn hashes(paths: &[&PathBuf]) -> Outcome<Vec<String>> {
+    let said = run::answer(Command::new("node").args(["-e", HASH, "--"]).args(paths))?;
+    let hashes: Vec<String> = said.lines().map(str::to_owned).collect();
+    if hashes.len() != paths.len() {
+        return Err(format!("Node counted {} files, and there are {}.", hashes.len(), paths.len()));
+    }
+    Ok(hashes)
 }
 
 fn filled(worker: &str, version: &str, rows: &str) -> Outcome<String> {

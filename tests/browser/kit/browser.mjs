@@ -19,9 +19,13 @@ export function launch() {
   });
 }
 
-/** A fresh visitor: nothing stored, one page, every complaint of the page kept. With `kept` the page may keep itself on the device. */
-export async function visit(browser, site, { size, look, kept = false }) {
+/**
+ * A fresh visitor: nothing stored, one page, every complaint of the page kept. With `kept` the page may keep itself on the
+ * device; without `scripts` it is only read.
+ */
+export async function visit(browser, site, { size, look, kept = false, scripts = true }) {
   const context = await browser.newContext({
+    javaScriptEnabled: scripts,
     serviceWorkers: kept ? "allow" : "block",
     viewport: { width: size.width, height: size.height },
     colorScheme: look === "dark" ? "dark" : "light",

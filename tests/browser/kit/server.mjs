@@ -1,6 +1,7 @@
 // A small static server for one folder, on this machine only.
 import { createServer } from "node:http";
 import { readFile } from "node:fs/promises";
+import { brotliCompressSync } from "node:zlib";
 import { extname, join, normalize, sep } from "node:path";
 
 const TYPES = {
@@ -15,8 +16,9 @@ const TYPES = {
 };
 const NAMED_BY_CONTENT = /-[0-9a-f]{10}\.\w+$/;
 
-/** Serves `folder` under `base` ("/" or "/some/path/"); port 0 takes any free one. */
-export async function serve(folder, { port = 0, base = "/" } = {}) {
+/** Serves `folder` under `base` ("/" or "/some/path/"); port 0 takes any free one; `packed` in Brotli, as a web host does. */
+export async function serve(folder, { port = 0, base = "/", packed = false } = {}) {
+  const made = new Map();
   const server = createServer(async (request, response) => {
     const path = pathOf(request.url, base);
     if (path === undefined) return refuse(response, 404);
@@ -27,8 +29,10 @@ export async function serve(folder, { port = 0, base = "/" } = {}) {
         "content-type": TYPES[extname(file)] ?? "application/octet-stream",
         "cache-control": NAMED_BY_CONTENT.test(file) ? "public, max-age=31536000, immutable" : "no-cache",
         "x-content-type-options": "nosniff",
+        ...(packed ? { "content-encoding": "br" } : {}),
       });
-      response.end(request.method === "HEAD" ? undefined : bytes);
+      if (packed && !made.has(file)) made.set(file, brotliCompressSync(bytes));
+      response.end(request.method === "HEAD" ? undefined : (made.get(file) ?? bytes));
     } catch {
       refuse(response, 404);
     }

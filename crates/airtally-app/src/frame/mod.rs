@@ -2,4 +2,5 @@
 
 pub mod banner;
 pub mod dock;
+pub mod send;
 pub mod top;

@@ -1,5 +1,6 @@
 //! The top line: whose house, units, look, undo, and a menu.
 
+use super::send::send;
 use crate::context::{Hands, Page, View};
 use crate::desk::{Move, Said, Stage, Told, Topic};
 use crate::hooks::{Look, make_link};
@@ -101,7 +102,7 @@ fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, view: &View) -> Ht
     });
     let whole = Rc::clone(&view.page.house);
     let print = hands.doing(move |hands| print(hands.clone(), Rc::clone(&whole)));
-    let send = hands.doing(|hands| {
+    let link = hands.doing(|hands| {
         hands.make(Move::Menu(false));
         hands.make(Move::Explain(Topic::Send));
     });
@@ -128,7 +129,8 @@ fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, view: &View) -> Ht
         new(hands),
         save(view),
         open(hands),
-        item(None, say::SEND.to_owned(), true, send),
+        item(None, say::SEND.to_owned(), true, link),
+        send(view),
         item(None, say::PRINT.to_owned(), true, print),
         item(None, say::example("Larkfield"), true, first),
         demo::OTHERS.into_iter().map(example).collect(),
@@ -180,7 +182,8 @@ pub fn open(hands: &Hands) -> Html {
     opener(say::OPEN_FILE, ".json,.txt,application/json,text/plain", move |text| shelf::open_file(&hands, &text))
 }
 
-fn item(sign: Option<Icon>, words: String, can: bool, pressed: Callback<Event>) -> Html {
+/// An entry of the menu.
+pub fn item(sign: Option<Icon>, words: String, can: bool, pressed: Callback<Event>) -> Html {
     let item = button("button", pressed).attr_if("disabled", (!can).then_some(""));
     item.around([maybe(sign.map(icon)), text(words)])
 }

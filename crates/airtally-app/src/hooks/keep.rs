@@ -1,5 +1,6 @@
 //! The house is kept on this device: soon after every change, and at once when the page goes out of sight.
 
+use super::sent::{Sent, sent};
 use crate::context::{Hands, Same};
 use crate::desk::{Move, Said, Told};
 use crate::platform::events::{after, listen};
@@ -33,25 +34,33 @@ pub struct Kept {
     pub stuck: bool,
     /// Where its quick copy stands.
     key: String,
+    /// It came in this very file and was never changed here: no store can have it.
+    fresh: bool,
 }
 
 /// Reads the quick copy. A text that cannot be read is moved aside, never overwritten, and reported.
 pub fn kept() -> Kept {
-    let digits = storage::read_here(OPEN).unwrap_or_default();
+    let sent = sent();
+    let open = || storage::read_here(OPEN).unwrap_or_default();
+    let digits = sent.as_ref().map_or_else(open, |sent| sent.id.clone());
     let id = HouseId::of(&digits);
     // The first house stands where it stood when there was only one.
     let key = if id == HouseId(0) { KEY.to_owned() } else { [KEY, ".", &digits].concat() };
     let text = storage::read(&key);
     let found = |house, seen, said, stuck| {
         let notebook = Notebook::of(id, house, seen);
-        Kept { notebook, said, stuck, key: key.clone() }
+        Kept { notebook, said, stuck, key: key.clone(), fresh: false }
     };
     let Some(text) = text else {
+        if let Some(sent) = sent {
+            let (house, said) = sent.opened();
+            return Kept { fresh: true, ..found(house, Seen::Now, said, false) };
+        }
         let seen = if id == HouseId(0) { Seen::Now } else { Seen::Opening };
         return found(House::new(), seen, None, false);
     };
     let refusal = match airtally_door::read_kept(&text) {
-        Ok(house) => return found(house, Seen::Now, None, false),
+        Ok(house) => return found(house, Seen::Now, sent.map(|_| Sent::again()), false),
         Err(refusal) => refusal,
     };
     let aside = [ASIDE, &clock::now()].concat();
@@ -87,9 +96,9 @@ pub fn use_keeping(notebook: &Notebook, found: &Rc<Kept>, hands: &Hands) {
             let leaving = ["pagehide", "blur", store::FLUSH].map(|event| keep_at(&window, event));
             let hiding = keep_at(&document(), "visibilitychange");
             let told = {
-                let hands = hands.clone();
+                let (hands, found) = (hands.clone(), Rc::clone(&found));
                 move || match store::told().as_str() {
-                    "comes" => begin(id, stuck, &hands),
+                    "comes" => begin(id, &found, &hands),
                     told => shelf::take(&hands, told),
                 }
             };
@@ -120,8 +129,9 @@ pub fn use_keeping(notebook: &Notebook, found: &Rc<Kept>, hands: &Hands) {
 }
 
 /// The store has come, or does not come: then the quick copy is all there is.
-fn begin(id: HouseId, stuck: bool, hands: &Hands) {
-    if !stuck && !store::ask("open", id, "start") {
+fn begin(id: HouseId, found: &Kept, hands: &Hands) {
+    let how = if found.fresh { "new" } else { "start" };
+    if !found.stuck && !store::ask("open", id, how) {
         hands.act(Action::See(Seen::Now));
     }
 }

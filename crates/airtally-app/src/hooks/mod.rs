@@ -8,6 +8,7 @@ mod hush;
 mod keep;
 mod link;
 mod look;
+mod sent;
 mod wide;
 
 pub use address::{use_address, use_title};

@@ -85,6 +85,16 @@ pub fn set_look(look: Option<&str>) {
 /// The attribute of the page that names the book.
 pub const BOOK: &str = "data-book";
 
+/// The attribute of the page that names the page in one file.
+pub const SHELL: &str = "data-shell";
+
+/// What was sent in this file: the digits that tell it from others, and the text of its house.
+pub fn sent() -> Option<(String, String)> {
+    let place = element("sent")?;
+    let id = place.get_attribute("data-id").filter(|id| !id.is_empty())?;
+    Some((id, place.text_content()?))
+}
+
 /// The text of a file that an attribute of the page names; `None` when it does not come.
 pub async fn load(attribute: &str) -> Option<String> {
     let name = element("page")?.get_attribute(attribute)?;
