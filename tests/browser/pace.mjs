@@ -9,6 +9,7 @@ const KEYS = 40;
 const HOUSES = [
   { name: "the example house, 11 rooms", more: 0, field: aFloorArea },
   { name: "40 rooms", more: 29, field: aFloorArea },
+  { name: "the length of a run, 40 tubes", more: 22, field: aRunLength },
   { name: "its checklist", more: 0, field: aFoundLength },
 ];
 
@@ -42,6 +43,12 @@ async function pace({ more, field: opened }) {
 async function aFloorArea(page) {
   await page.getByRole("button", { name: /Living room/ }).first().click();
   return page.getByLabel("Floor area", { exact: true }).first();
+}
+
+async function aRunLength(page) {
+  await page.getByRole("link", { name: "Tubes" }).click();
+  await page.locator(".row-run .row-open").first().click();
+  return page.locator(".row-run.is-open input").first();
 }
 
 async function aFoundLength(page) {
