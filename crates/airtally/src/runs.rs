@@ -213,10 +213,7 @@ pub fn round_speed(flow: Flow, bore: Length) -> Velocity {
 fn section_of(tube: TubeSize, givens: &Givens) -> Section {
     match bore_of(tube) {
         Some(id) => Section::Round(givens.length(id)),
-        None => {
-            let (wide, high) = (givens.length(GivenId::OvalWide), givens.length(GivenId::OvalHigh));
-            Section::Oval { wide: wide.max(high), high }
-        }
+        None => Section::Oval { wide: givens.length(GivenId::OvalWide), high: givens.length(GivenId::OvalHigh) },
     }
 }
 

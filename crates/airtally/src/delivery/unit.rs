@@ -55,7 +55,7 @@ impl Blower {
 }
 
 fn usual((flow, pressure): (Flow, Pressure), givens: &Givens) -> Fan {
-    let reserve = givens.value(GivenId::UnitReserve).clamp(LEAST_RESERVE, 1.0);
+    let reserve = givens.value(GivenId::UnitReserve);
     let (q, p) = (flow.as_m3h() / reserve, pressure.as_pa() / (reserve * reserve));
     let shut = givens.value(GivenId::FanShut) * p;
     Fan::Formula { shut, linear: 0.0, square: if q > 0.0 { (shut - p) / (q * q) } else { 0.0 } }
@@ -78,7 +78,6 @@ fn speed(full: &Fan, flow: Flow, pressure: Pressure) -> Option<f64> {
 
 /// The density that curves are already corrected to here: no second correction.
 const RATED: f64 = 1.2;
-const LEAST_RESERVE: f64 = 0.3;
 /// A share of the speed that nobody can tell.
 const CLOSE: f64 = 1e-6;
 const SLOWEST: f64 = 0.02;

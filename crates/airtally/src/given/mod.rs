@@ -128,6 +128,12 @@ mod tests {
         assert_eq!(keys.len(), GivenId::all().count());
     }
 
+    /// So an oval is wider than high whatever is set.
+    #[test]
+    fn no_oval_is_higher_than_wide() {
+        assert!(GivenId::OvalWide.given().range.0 >= GivenId::OvalHigh.given().range.1);
+    }
+
     #[test]
     fn a_setting_replaces_the_value_and_its_mark() {
         let id = GivenId::SpeedNormal;

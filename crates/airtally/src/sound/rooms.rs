@@ -82,31 +82,11 @@ pub fn heard(
         let Some((normal, boost)) = normal.zip(chain.entering(Level::Boost, side.boost.value)) else { continue };
         for run in runs.side(side.air) {
             let Some(room) = facts.rooms.iter().find(|room| room.id == run.room) else { continue };
-            let Some(sound) = chain.at(run, room, &normal) else { continue };
-            let nc = sound.heard.nc();
-            let at_normal = sound.record(run, givens, working);
-            let as_loud = run.normal == run.boost && normal.total == boost.total;
-            let louder = if as_loud { None } else { chain.at(run, room, &boost) };
-            let nc_boost = louder.as_ref().map_or(nc, |sound| sound.heard.nc());
-            let at_boost = louder.map_or(at_normal, |sound| sound.record(run, givens, working));
-            let limit = if room.kind.is_bedroom() { G::QuietBedroom } else { G::QuietLiving };
-            let most = givens.value(limit);
-            if at_normal.value > most {
-                let trouble = Trouble::Loud { decibel: at_normal.value, limit: most };
-                issues.push(Issue::new(Place::Room(run.room), trouble));
-            }
-            let voice = speaking.heard(run, |id| chain.room(facts.rooms.iter().find(|room| room.id == id)?), working);
-            chain.warn_of(voice, run, issues);
-            all.push(Heard {
-                air: side.air,
-                room: run.room,
-                normal: at_normal,
-                boost: at_boost,
-                nc,
-                nc_boost,
-                limit,
-                voice,
-            });
+            let Some(mut heard) = chain.levels(run, room, [&normal, &boost], working) else { continue };
+            chain.warn(&heard, issues);
+            heard.voice = speaking.heard(run, |id| chain.room(facts.rooms.iter().find(|room| room.id == id)?), working);
+            chain.warn_of(heard.voice, run, issues);
+            all.push(heard);
         }
     }
     all
@@ -120,6 +100,28 @@ struct Sound {
 }
 
 impl Chain<'_> {
+    /// What is heard of a run's own air at both levels; its voice is asked afterwards.
+    fn levels(&self, run: &Run, room: &RoomFacts, into: [&Into; 2], working: &mut Working) -> Option<Heard> {
+        let [normal, boost] = into;
+        let sound = self.at(run, room, normal)?;
+        let nc = sound.heard.nc();
+        let at_normal = sound.record(run, self.givens, working);
+        let as_loud = run.normal == run.boost && normal.total == boost.total;
+        let louder = if as_loud { None } else { self.at(run, room, boost) };
+        let nc_boost = louder.as_ref().map_or(nc, |sound| sound.heard.nc());
+        let at_boost = louder.map_or(at_normal, |sound| sound.record(run, self.givens, working));
+        let limit = if room.kind.is_bedroom() { G::QuietBedroom } else { G::QuietLiving };
+        let (air, room) = (run.air, run.room);
+        Some(Heard { air, room, normal: at_normal, boost: at_boost, nc, nc_boost, limit, voice: None })
+    }
+
+    fn warn(&self, heard: &Heard, issues: &mut Vec<Issue>) {
+        let (decibel, limit) = (heard.normal.value, self.givens.value(heard.limit));
+        if decibel > limit {
+            issues.push(Issue::new(Place::Room(heard.room), Trouble::Loud { decibel, limit }));
+        }
+    }
+
     fn entering(&self, level: Level, outside: Pressure) -> Option<Into> {
         let total = self.shares.at(level).total;
         if total <= Flow::ZERO {
