@@ -12,13 +12,24 @@ pub fn dist() -> Outcome {
     trunk.args(["build", "--release"]).arg("--dist").arg(place::dist());
     trunk.env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", nameless_paths()?);
     lean(&mut trunk)?;
+    fetch(lean)?;
     run::live(&mut trunk)?;
     files::remove(&place::dist().join(".trunk-lock"))?;
     embed::embed()
 }
 
+/// Brings the crates a build of the page needs, since Trunk asks no registry (`offline` in Trunk.toml). Where they are all
+/// there it needs no network.
+pub fn fetch(built: impl Fn(&mut Command) -> Outcome) -> Outcome {
+    let mut cargo = run::cargo();
+    cargo.args(["fetch", "--quiet", "--locked", "--target", tools::WASM]);
+    built(&mut cargo)?;
+    run::live(&mut cargo)
+}
+
 /// Runs the pinned Trunk with these arguments.
 pub fn trunk(arguments: &[String]) -> Outcome {
+    fetch(|_| Ok(()))?;
     run::live(trunk_with(&tools::for_page()?)?.args(arguments))
 }
 

@@ -46,6 +46,7 @@ impl Wish {
 /// A quick build, made again on every change.
 fn while_working(wish: &Wish) -> Outcome {
     let mut trunk = dist::trunk_with(&tools::for_page()?)?;
+    dist::fetch(|_| Ok(()))?;
     trunk.args(["serve", "--address", "127.0.0.1", "--port", &wish.port.to_string()]);
     trunk.arg("--dist").arg(place::at("target/page"));
     if wish.open {
