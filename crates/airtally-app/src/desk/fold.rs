@@ -11,6 +11,8 @@ pub enum Fold {
     Ways,
     /// What is laid where nothing is typed.
     Layout,
+    /// The drawing of all of it.
+    Riser,
 }
 
 /// Those that are open.

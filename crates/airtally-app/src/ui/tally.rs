@@ -1,6 +1,6 @@
 //! The mark of the house: four strokes and a slash. One stroke is one thing counted.
 
-use super::el::tag;
+use super::el::{nothing, tag};
 use super::icon::{drawing, stroke};
 use yew::prelude::*;
 
@@ -30,6 +30,6 @@ const STROKES: [&str; 5] =
 const BOXES: [&str; 6] = ["0 0 8 24", "0 0 8 24", "0 0 14 24", "0 0 20 24", "0 0 26 24", "0 0 27 24"];
 
 fn group(done: usize, total: usize) -> Html {
-    let rest = stroke("tally-rest", STROKES[done..total].concat());
+    let rest = if done < total { stroke("tally-rest", STROKES[done..total].concat()) } else { nothing() };
     drawing("", BOXES[total.min(5)], [rest, stroke("", STROKES[..done].concat())])
 }

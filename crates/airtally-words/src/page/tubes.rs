@@ -19,6 +19,8 @@ pub const CUT_EACH: &str = " to cut for each tube";
 pub const INDEX_RUN: &str = "most of its side: leave it open";
 /// Over the drawing of everything.
 pub const RISER: &str = "The riser";
+/// What it shows, while it is folded.
+pub const RISER_NOTE: &str = "Unit, mains, manifolds and every tube in one drawing.";
 /// Read out in its place.
 pub const RISER_DESCRIBED: &str = "Drawing: the unit at the foot, a manifold for each air above it, and every tube to its room, storey by storey. The lists say the same.";
 /// Read out in place of a ladder.

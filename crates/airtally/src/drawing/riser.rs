@@ -10,9 +10,13 @@ use crate::runs::{Manifold, Run, Runs};
 /// Draws it; nothing for a house without tubes. The unit stands at the foot, wherever it hangs.
 pub fn riser(facts: &Facts, runs: &Runs, givens: &Givens) -> Option<Drawing> {
     let storey = |run: &Run| facts.rooms.iter().find(|room| room.id == run.room).map_or(0, |room| room.storey);
-    let mut storeys: Vec<i8> = runs.runs.iter().map(storey).collect();
-    storeys.sort_unstable();
-    storeys.dedup();
+    let mut storeys: Vec<i8> = Vec::new();
+    for run in &runs.runs {
+        let own = storey(run);
+        if let Err(at) = storeys.binary_search(&own) {
+            storeys.insert(at, own);
+        }
+    }
     storeys.last()?;
     let mut shapes = Vec::new();
     let mut top = 0.0;

@@ -6,7 +6,6 @@ use crate::desk::{Move, row_id};
 use crate::parts::air::role_tag;
 use crate::ui::el::{El, button, el, nothing, tag, text};
 use crate::ui::figure::{Size, figure};
-use crate::ui::icon::{Icon, icon};
 use airtally::facts::RoomFacts;
 use airtally::house::{Role, RoomId};
 use airtally_words::{format, label, page as say, room};
@@ -22,7 +21,7 @@ pub fn row(view: &View, facts: &RoomFacts) -> Html {
     tag("li", if open { "row is-open" } else { "row" }).key(id.0).around([
         el("span", "row-mark", [role_tag(facts.role)]),
         el("div", "row-main", [el("h3", "row-name", [button]), note]),
-        el("div", "row-figure row-turn", [area(view, facts), icon(Icon::Down)]),
+        el("div", "row-figure row-turn", [area(view, facts)]),
         if open { panel(view, id, "row-edit") } else { nothing() },
     ])
 }

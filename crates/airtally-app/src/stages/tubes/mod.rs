@@ -9,7 +9,9 @@ mod ways;
 
 use super::air::nothing_yet;
 use crate::context::{Page, View};
+use crate::desk::Fold;
 use crate::parts::doubt::doubt;
+use crate::parts::fold::fold;
 use crate::ui::drawing::drawing as draw;
 use crate::ui::el::{el, els, nodes, nothing, tag, text};
 use crate::ui::figure::{Size, figure};
@@ -87,9 +89,9 @@ fn ports(view: &View, runs: &Runs) -> Html {
 /// All of it in one drawing.
 fn riser(view: &View, runs: &Runs) -> Html {
     let page = &view.page;
-    let Some(riser) = drawing::riser(page.report.facts(), runs, page.report.givens()) else { return nodes([]) };
+    let Some(riser) = drawing::riser(page.report.facts(), runs, page.report.givens()) else { return nothing() };
     let said = |said| words::said(said, &page.house, page.display());
-    part(say::RISER, nodes([]), draw(&riser, say::RISER_DESCRIBED, said))
+    fold(view, Fold::Riser, say::RISER, say::RISER_NOTE, || draw(&riser, say::RISER_DESCRIBED, said))
 }
 
 fn side(view: &View, runs: &Runs, air: Air) -> Html {

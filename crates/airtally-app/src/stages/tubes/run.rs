@@ -7,7 +7,6 @@ use crate::parts::entry::entry;
 use crate::ui::el::{button, el, maybe, nodes, nothing, tag, text};
 use crate::ui::figure::Size;
 use crate::ui::gauge::gauge;
-use crate::ui::icon::{Icon, icon};
 use crate::ui::part::soft;
 use crate::ui::tally::tally;
 use airtally::house::{Field, RoomField};
@@ -31,13 +30,12 @@ pub fn row(view: &View, run: &Run) -> Html {
     let open = view.desk.run == Some(key);
     let turn = view.hands.doing(move |hands| hands.make(Move::Run((!open).then_some(key))));
     let opener = button("row-open", turn).attr("aria-expanded", open.to_string()).around([text(name.clone())]);
-    let turn = el("span", "row-turn", [icon(Icon::Down)]);
     let main = [el("h3", "row-name", [opener]), el("p", "row-note", [text(note(view, run))])];
     let seen = open || view.desk.paper;
     tag("li", if open { "row row-run is-open" } else { "row row-run" }).around([
         el("span", "row-mark", [air_tag(run.air)]),
         el("div", "row-main", main),
-        el("div", "row-figure", [figure, turn]),
+        el("div", "row-figure row-turn", [figure]),
         if seen { el("div", "row-under", [under(view, run, &name)]) } else { nothing() },
     ])
 }
