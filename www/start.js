@@ -6,20 +6,26 @@ async function start() {
   if (location.search === "?reset") return reset();
   const place = document.getElementById("page");
   // What makes and reads links comes when somebody does. The one file has none: its address leads nowhere else.
-  const links = async (word, text) => (await import("./link/link.js")).ask(word, text);
-  place.link = place.program ? async (word) => (word === "pack" ? "here" : "damaged") : links;
+  place.link = place.program ? async (word) => (word === "open" ? "damaged" : "here") : links;
   const page = await import("./airtally-app.js");
   // In the one file the program is there already.
   await page.default({ module_or_path: place.program });
   place.dataset.ready = "";
   // Where houses are kept. Without it the page keeps one, as a quick copy.
-  import("./store.js").catch(() => {
+  import("./store/store.js").catch(() => {
     place.told = "comes";
     dispatchEvent(new Event("airtally.told"));
   });
   await keep(place.dataset.offline).catch(() => {
     // Kept nowhere, as in a private window: with a network the page works all the same.
   });
+}
+
+async function links(word, text) {
+  // For a code on paper that nobody has asked for yet nothing is loaded that this device does not keep.
+  const quiet = word === "quiet";
+  if (quiet && !navigator.serviceWorker?.controller) throw new Error("not kept");
+  return (await import("./link/link.js")).ask(quiet ? "pack" : word, text);
 }
 
 // The look a person chose, before anything else is painted in another one.
@@ -45,6 +51,12 @@ async function keep(worker) {
       setTimeout(() => document.getElementById("newer")?.remove(), 10_000);
     }
   };
+  // Taken in another tab, what this one has not loaded yet is gone. On a first visit the version that comes is its own.
+  let own = first;
+  navigator.serviceWorker.addEventListener("controllerchange", () => {
+    if (!own) remark("A newer version was taken in another tab.", "Load it here too", () => location.reload());
+    own = false;
+  });
   kept.addEventListener("updatefound", () => kept.installing?.addEventListener("statechange", offer));
   if (!first) offer();
 }
@@ -75,6 +87,9 @@ function tell(reason) {
   console.error(reason);
   const place = document.getElementById("trouble");
   place.textContent =
-    "The page could not start. Load it again; if that does not help, add ?reset to its address, or try a browser from the last two years.";
+    "The page could not start. Load it again, or try a browser from the last two years. If that does not help, and with a network: ";
+  const way = document.createElement("a");
+  Object.assign(way, { href: "?reset", textContent: "fetch it anew; your houses stay." });
+  place.append(way);
   place.hidden = false;
 }

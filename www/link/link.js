@@ -39,10 +39,16 @@ async function fragment(json) {
 /** The house file of what stands after the `#`, or one word that says what is wrong with it. */
 async function open(hash) {
   try {
-    return await opened(hash);
+    return await opened(mended(hash));
   } catch (error) {
     return wordOf(error);
   }
+}
+
+/** Without what mail programs put between its letters, where they break lines, and behind them. The checksum holds against all else. */
+function mended(hash) {
+  const letters = hash.replace(/%2E/i, ".").replace(/=?(%0D|%0A|%09|%20|\s|\+)+/gi, "");
+  return /^#h\d+\.[\w-]+/.exec(letters)?.[0] ?? letters;
 }
 
 function wordOf({ message }) {

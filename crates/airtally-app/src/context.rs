@@ -1,7 +1,7 @@
 //! What every screen is drawn from: the document with all that follows from it, the desk, and the ways to change both.
 
 use crate::desk::{Desk, Move, Topic};
-use crate::state::{Action, Notebook};
+use crate::state::{Action, Notebook, Seen};
 use crate::ui::figure::{Size, figure_button};
 use airtally::edit::Edit;
 use airtally::given::GivenId;
@@ -71,6 +71,11 @@ impl Hands {
     pub fn act(&self, action: Action) {
         self.document.dispatch(action);
         self.desk.dispatch(Move::Changed);
+    }
+
+    /// Shows something else of the document, or who may change it. What was done before can be taken back as before.
+    pub fn see(&self, seen: Seen) {
+        self.document.dispatch(Action::See(seen));
     }
 
     /// Makes one change to the document.

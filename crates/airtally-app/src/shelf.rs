@@ -8,6 +8,7 @@ use airtally::edit::Edit;
 use airtally::house::{Field, House};
 use airtally::quantity::Unit;
 use airtally_words::book::of_houses;
+use airtally_words::letter::enclosed;
 use airtally_words::page as words;
 use std::rc::Rc;
 
@@ -25,7 +26,7 @@ pub fn take(hands: &Hands, told: &str) {
         "name" => hands.edit(Edit::Set(Field::HouseName, rest.to_owned(), Unit::Ratio)),
         "dropped" => open_file(hands, rest),
         "arrive" => arrive(hands),
-        "lost" => hands.act(Action::See(Seen::Elsewhere)),
+        "lost" => hands.see(Seen::Elsewhere),
         "gone" => {
             hands.act(Action::Leave(clock::new_id()));
             arrive(hands);
@@ -40,7 +41,7 @@ fn take_house(hands: &Hands, word: &str, first: &str, text: &str) {
     let seen = if word == "elsewhere" { Seen::Elsewhere } else { Seen::Now };
     let text = if word == "copy" { first } else { text };
     if text.is_empty() {
-        return hands.act(Action::See(seen));
+        return hands.see(seen);
     }
     match (airtally_door::read_kept(text), word) {
         (Err(_), _) => begin(hands, House::new(), of_houses("Unreadable")),
@@ -50,9 +51,9 @@ fn take_house(hands: &Hands, word: &str, first: &str, text: &str) {
     }
 }
 
-/// Opens the text of a file as a house of its own; one that is none changes nothing.
+/// Opens the text of a file, or the house in a page that was sent, as a house of its own; one that is none changes nothing.
 pub fn open_file(hands: &Hands, text: &str) {
-    match airtally_door::read(text) {
+    match airtally_door::read(enclosed(text).unwrap_or(text)) {
         Ok(house) => begin(hands, house, words::FILE_OPENED),
         Err(refusal) => {
             hands.make(Move::Menu(false));

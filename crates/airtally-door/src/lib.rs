@@ -81,11 +81,11 @@ pub fn write(house: &House) -> Result<String, Refusal> {
 /// A [`Refusal`] with its code, and where the text is wrong and why.
 pub fn read(text: &str) -> Result<House, Refusal> {
     if text.len() > MOST_TEXT {
-        return Err(Refusal::new(Code::TooLong, String::new()));
+        return Err(Refusal::new(Code::TooLong, "it is longer than any house".to_owned()));
     }
     let house = read_kept(text)?;
     if house.rooms.len() > MOST_ROOMS {
-        return Err(Refusal::new(Code::TooManyRooms, String::new()));
+        return Err(Refusal::new(Code::TooManyRooms, "it has more than 1 000 rooms".to_owned()));
     }
     Ok(house)
 }
@@ -96,12 +96,17 @@ pub fn read(text: &str) -> Result<House, Refusal> {
 /// # Errors
 /// A [`Refusal`] with its code, and where the text is wrong and why.
 pub fn read_kept(text: &str) -> Result<House, Refusal> {
-    let value = JSON::parse(text).map_err(|error| Refusal::new(Code::NotJson, words_of(&error)))?;
+    let value = JSON::parse(text).map_err(|error| Refusal::new(Code::NotJson, cut_off(&error)))?;
     values::tree(&value).and_then(save::open).map_err(|refusal| Refusal {
         code: Code::NotAHouse,
         path: refusal.path,
         detail: refusal.why,
     })
+}
+
+/// Where the browser could not read on.
+fn cut_off(error: &JsValue) -> String {
+    ["it was cut off on its way, or airtally did not write it (", &words_of(error), ")"].concat()
 }
 
 /// The message of a JavaScript error.

@@ -59,6 +59,7 @@ fn the_text_is_what_the_browser_writes() {
 fn a_very_long_text_is_not_even_parsed() {
     let refusal = read(&" ".repeat(MOST_TEXT + 1)).unwrap_err();
     assert_eq!(refusal.code, Code::TooLong);
+    assert!(!refusal.detail.is_empty(), "says why");
 }
 
 #[wasm_bindgen_test]

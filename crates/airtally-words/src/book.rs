@@ -250,8 +250,8 @@ mod tests {
     #[test]
     fn what_is_said_of_houses_stands_in_the_book() {
         let said = [
-            include_str!("../../../www/store.js"),
-            include_str!("../../../www/base.js"),
+            include_str!("../../../www/store/store.js"),
+            include_str!("../../../www/store/list.js"),
             include_str!("../../airtally-app/src/shelf.rs"),
             include_str!("../../airtally-app/src/sheet/houses.rs"),
             include_str!("../../airtally-app/src/frame/banner.rs"),

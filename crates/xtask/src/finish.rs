@@ -14,13 +14,9 @@ const SCRIPT: &str = "airtally-app.js";
 const PAGE: &str = "index.html";
 /// The book, loaded after the first paint.
 const BOOK: &str = "book.txt";
-/// Where houses are kept, loaded after the first paint, and what it stands on.
-const STORE: &str = "store.js";
-const BASE: &str = "base.js";
-/// What makes and reads links, loaded when somebody does: a folder of scripts, the first of them, and all in one.
-const LINKS: &str = "link";
-const LINK: &str = "link/link.js";
-const JOINED_LINK: &str = "link.js";
+/// Scripts that come later: where houses are kept, after the first paint, and what makes and reads links, when somebody does. Each
+/// is a folder with a script of its name, which becomes one file with all that it imports.
+const LATER: [&str; 2] = ["store", "link"];
 /// Never renamed: old copies of the page must find it.
 const LOADER: &str = "start.js";
 
@@ -41,9 +37,7 @@ pub fn hook() -> Outcome {
 
 fn finish(folder: &Path) -> Outcome {
     make_smaller(&folder.join(WASM))?;
-    for script in [SCRIPT, STORE, BASE] {
-        make_script_smaller(&folder.join(script))?;
-    }
+    make_script_smaller(&folder.join(SCRIPT))?;
     shorten_imports(&folder.join(WASM), &folder.join(SCRIPT))?;
     let page = join_styles(folder, &files::text(&folder.join(PAGE))?)?;
     let page = without_remarks(&page);
@@ -51,12 +45,10 @@ fn finish(folder: &Path) -> Outcome {
     replace_in(&folder.join(SCRIPT), WASM, &wasm)?;
     let script = name_by_content(folder, SCRIPT)?;
     replace_in(&folder.join(LOADER), SCRIPT, &script)?;
-    let base = name_by_content(folder, BASE)?;
-    replace_in(&folder.join(STORE), BASE, &base)?;
-    let store = name_by_content(folder, STORE)?;
-    replace_in(&folder.join(LOADER), STORE, &store)?;
-    let link = join_link(folder)?;
-    replace_in(&folder.join(LOADER), LINK, &link)?;
+    for name in LATER {
+        let joined = join_later(folder, name)?;
+        replace_in(&folder.join(LOADER), &format!("{name}/{name}.js"), &joined)?;
+    }
     write_without_notes(&folder.join(BOOK))?;
     let book = name_by_content(folder, BOOK)?;
     if !page.contains(BOOK) {
@@ -96,11 +88,12 @@ fn write_without_notes(book: &Path) -> Outcome {
     files::write(book, kept.join("\n") + "\n")
 }
 
-/// Makes one file of the scripts for links and gives back its name.
-fn join_link(folder: &Path) -> Outcome<String> {
-    embed::join(&folder.join(LINK), &folder.join(JOINED_LINK))?;
-    files::remove(&folder.join(LINKS))?;
-    name_by_content(folder, JOINED_LINK)
+/// Makes one file of a folder of scripts and gives back its name.
+fn join_later(folder: &Path, name: &str) -> Outcome<String> {
+    let (scripts, joined) = (folder.join(name), format!("{name}.js"));
+    embed::join(&scripts.join(&joined), &folder.join(&joined))?;
+    files::remove(&scripts)?;
+    name_by_content(folder, &joined)
 }
 
 /// Gives what the program imports short names, in it and in its script.

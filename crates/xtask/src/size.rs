@@ -12,7 +12,7 @@ const BUDGET: u64 = 256_000;
 const LEDGER_STEP: u64 = 1_000;
 
 /// Prefixes of files that are loaded after the first paint: nobody waits for them.
-const LATER: [&str; 8] = [alone::FILE, "base-", "book-", "icon-", "link-", "manifest", "store-", "sw.js"];
+const LATER: [&str; 7] = [alone::FILE, "book-", "icon-", "link-", "manifest", "store-", "sw.js"];
 
 /// The page of an invented contractor: shown, not shipped into other pages.
 const SHOWN: &str = "contractor";

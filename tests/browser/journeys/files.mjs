@@ -21,6 +21,11 @@ export default async function ({ person, page }) {
   await page.locator(".toast").getByRole("button", { name: "Undo" }).click();
   await person.reads("Name of the house", "Another");
 
+  for (const [wrong, says] of REASONS) {
+    await opens(page, person, wrong);
+    await page.getByText(says).waitFor();
+    await person.presses("Understood");
+  }
   const hostile = [
     "", "{", "[[[[[[[[", `{"airtally":99,"house":{}}`, `{"airtally":1,"house":{"name":{"__proto__":1}}}`,
     text.replace(/"rooms":\s*\[/, '"rooms":[7,'), text.slice(0, 900), "\u0000".repeat(3_000_000),
@@ -28,15 +33,45 @@ export default async function ({ person, page }) {
   ];
   for (const wrong of hostile) {
     await opens(page, person, wrong);
-    await page.getByText(/This file is no house of this page/).waitFor();
+    await page.getByText(/This file was not opened/).waitFor();
     await person.presses("Understood");
     await person.reads("Name of the house", "Another");
   }
   await drops(page, "no house");
-  await page.getByText(/This file is no house of this page/).waitFor();
+  await page.getByText(/This file was not opened/).waitFor();
   await person.presses("Understood");
   await drops(page, text);
   await person.reads("Name of the house", "Café No. 7 / rear");
+  await ofAFileThatWasSent(page, person);
+}
+
+/** What a person can understand and do something about. */
+const REASONS = [
+  ["part,price\ntube,3", /^This file was not opened\. Nothing was changed\. Why: it was cut off on its way, or airtally did not write it/],
+  ["x".repeat(1_100_000), /Why: it is longer than any house/],
+  [JSON.stringify({ airtally: 1, house: houseOf(1001) }), /Why: it has more than 1 000 rooms/],
+];
+
+function houseOf(count) {
+  const choices = { rules: "adf-2021", display: "m3h", credit: "without", print: "si", tube: "od75" };
+  const rooms = Array.from({ length: count }, (_, id) => ({ id, kind: "hall", name: "", storey: 0, entries: [] }));
+  return { name: "", choices, entries: [], rooms, next_room: count, settings: [], ticks: [] };
+}
+
+/** The house of a page that was sent as one file comes in as well. */
+async function ofAFileThatWasSent(page, person) {
+  await person.types("Name of the house", "</script><b>Sent");
+  await person.presses("Menu");
+  const comes = page.waitForEvent("download");
+  await person.presses("Send this house as one file");
+  const sent = await readFile(await (await comes).path(), "utf8");
+  await person.types("Name of the house", "Mine");
+  await opens(page, person, sent, "house.html");
+  await person.reads("Name of the house", "</script><b>Sent");
+  await page.locator(".toast").getByRole("button", { name: "Undo" }).click();
+  await person.reads("Name of the house", "Mine");
+  await drops(page, sent);
+  await person.reads("Name of the house", "</script><b>Sent");
 }
 
 /** A file let fall anywhere on the page. */
@@ -49,8 +84,9 @@ async function drops(page, text) {
   await page.locator("main").dispatchEvent("drop", { dataTransfer: held });
 }
 
-async function opens(page, person, text) {
+async function opens(page, person, text, name = "house.json") {
   if (!(await page.locator("#menu").count())) await person.presses("Menu");
-  const file = { name: "house.json", mimeType: "application/json", buffer: Buffer.from(text) };
+  const mimeType = name.endsWith("html") ? "text/html" : "application/json";
+  const file = { name, mimeType, buffer: Buffer.from(text) };
   await page.locator("#menu input[type=file]").setInputFiles(file);
 }

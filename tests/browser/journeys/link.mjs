@@ -44,6 +44,7 @@ export default async function ({ person, page, context, size, site }) {
   await other.reads("Name of the house", "Mine");
   await other.page.context().close();
 
+  await besideAnOpenHouse(context, size, site, link);
   const fresh = await elsewhere(context, size, site);
   await fresh.page.goto(link);
   await fresh.sees(NAME, fresh.region("A house by link", "dialog"));
@@ -53,6 +54,24 @@ export default async function ({ person, page, context, size, site }) {
   await person.presses("Menu");
   await person.presses("To another device");
   await page.locator(".code").waitFor();
+}
+
+/** What a mail program did to a link is undone. A copy beside a house that another tab has is no change of that house. */
+async function besideAnOpenHouse(context, size, site, link) {
+  const first = await elsewhere(context, size, site);
+  await first.opens();
+  await first.presses("Open the example house");
+  await first.page.waitForFunction(() => localStorage.getItem("airtally.house"));
+  const wrapped = link.replace(/(?<=#.{60})(.{70})/gs, "$1%0D%0A").replace(/$/, "%3E.");
+  const second = new Person(await first.page.context().newPage(), site);
+  await second.page.goto(wrapped);
+  await second.sees(/^This house is open in another tab/);
+  await second.presses("Open a copy");
+  await second.reads("Name of the house", NAME);
+  const remark = second.page.locator(".toast");
+  await remark.getByText("A copy of the house by link is open.").waitFor();
+  assert.equal(await remark.getByRole("button", { name: "Undo" }).count(), 0, "there is nothing to undo");
+  await first.page.context().close();
 }
 
 /** A device that hands on what it is given: here to a list. */

@@ -72,10 +72,16 @@ async function aNewVersionWaits(person, folder) {
   await person.sees("A newer version is ready.");
   assert.equal(await version(person.page), undefined, "it waits until it is taken");
   await person.types("Name of the house", "While it waits");
+  const second = new Person(await person.page.context().newPage(), person.site);
+  await second.opens();
   await person.presses("Take it");
   await person.page.waitForFunction(() => document.documentElement.dataset.published === "second");
   await person.page.locator("#page[data-ready]").waitFor();
   await person.reads("Name of the house", "While it waits");
+  await second.sees("A newer version was taken in another tab.");
+  await second.presses("Load it here too");
+  await second.page.waitForFunction(() => document.documentElement.dataset.published === "second");
+  await second.page.close();
 }
 
 /** A server that gives the new list and an old file: the version that works stays, also without a network. */

@@ -37,7 +37,7 @@ async function sends(person, page) {
   await person.presses("Send this house as one file");
   const file = await comes;
   assert.match(file.suggestedFilename(), /^[a-z0-9-]+\.html$/);
-  await person.sees(/Previews on phones show only the finished report/);
+  await person.sees(/A preview in a mail or on a phone shows the finished report/);
   await person.presses("Understood");
   return file.path();
 }

@@ -15,7 +15,7 @@ export default async function ({ person, page, context, size, site }) {
 
   const others = [
     [full, /This device is full: only the last state/, "Typed when full"],
-    [noBase, /gives the page no room for a list: only this house is kept/, "Typed without a list"],
+    [noBase, /gives the page little room: houses are kept without older versions/, "Typed without a list"],
     [nothing, /does not keep what you type: its storage is switched off/, null],
   ];
   for (const [trouble, says, kept] of others) {
@@ -30,9 +30,29 @@ export default async function ({ person, page, context, size, site }) {
       await other.reloads();
       await other.reads("Name of the house", kept);
     }
+    if (trouble === noBase) await listsQuickCopies(other, guest.page);
     assert.deepEqual(guest.complaints, []);
     await guest.context.close();
   }
+}
+
+/** Without a database there is a list all the same, which opens houses and neither names nor removes them. */
+async function listsQuickCopies(person, page) {
+  await person.presses("Menu");
+  await person.presses("Start a new house");
+  await person.presses("Start my house");
+  await person.types("Name of the house", "A second one");
+  await page.waitForTimeout(400);
+  await person.presses("Menu");
+  await person.presses("Houses", page.locator("#menu"));
+  const list = page.getByRole("dialog").locator(".shelf");
+  await list.getByText("A second one").waitFor();
+  await person.misses(/No house is kept|Houses stay in this browser/);
+  await person.presses("More about Typed without a list", page.getByRole("dialog"));
+  await person.presses("Remove", page.getByRole("dialog"));
+  await person.sees(/the list can only open them/);
+  await person.presses("Typed without a list", page.getByRole("dialog"));
+  await person.reads("Name of the house", "Typed without a list");
 }
 
 async function isQuickly(page, text) {

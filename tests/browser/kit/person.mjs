@@ -64,11 +64,11 @@ export class Person {
     assert.equal(await within.getByText(text).filter({ visible: true }).count(), 0, `“${text}” can be seen`);
   }
 
-  /** Waits until the field holds this text. */
+  /** Waits until the field holds this text, also in a tab that is not in front and draws nothing. */
   async reads(label, text) {
     await this.page.waitForFunction(([field, wanted]) => field.value === wanted, [
       await this.field(label).elementHandle(),
       text,
-    ]).catch(async () => assert.equal(await this.field(label).inputValue(), text, `field “${label}”`));
+    ], { polling: 50 }).catch(async () => assert.equal(await this.field(label).inputValue(), text, `field “${label}”`));
   }
 }

@@ -16,7 +16,7 @@ pub fn dock(view: &View) -> Html {
     let balance = if view.page.house.rooms.is_empty() { nothing() } else { balance(view) };
     let stages = Stage::ALL.map(|stage| link(stage, view.desk.stage));
     let stages = tag("nav", "stages").attr("aria-label", say::STAGES).around(stages);
-    let toast = maybe(view.desk.said.clone().map(|said| toast(said, &view.hands)));
+    let toast = maybe(view.desk.said.clone().map(|said| toast(said, view)));
     el("div", "dock", [balance, stages, tag("div", "").attr("role", "status").around([toast])])
 }
 
@@ -84,10 +84,10 @@ fn link(stage: Stage, shown: Stage) -> Html {
     link.around([icon(sign), el("span", "", [text(say::stage(stage as usize))])])
 }
 
-fn toast(said: Said, hands: &Hands) -> Html {
-    let undo = said.undo;
+fn toast(said: Said, view: &View) -> Html {
+    let undo = said.undo && view.notebook.can_undo();
     let (class, words) = if undo { ("toast", say::UNDO) } else { ("toast toast-stays", say::UNDERSTOOD) };
-    let pressed = hands.doing(move |hands| {
+    let pressed = view.hands.doing(move |hands| {
         if undo {
             hands.act(Action::Undo);
         }

@@ -35,8 +35,7 @@ fn sent(page: &Page, shell: &str) -> &'static str {
     let name = &page.house.name;
     // What a person pays for parts is nobody else's business.
     let house = House { prices: Vec::new(), ..(*page.house).clone() };
-    let now = clock::now();
-    let report = letter(&page.report, book, now.get(..10).unwrap_or_default());
+    let report = letter(&page.report, book, &clock::today());
     let made = airtally_door::write(&house).ok().and_then(|house| {
         enclose(shell, &Letter { name, report: &report, house: &house, id: &clock::new_id().0.to_string() })
     });

@@ -141,7 +141,7 @@ fn menu(look: Look, choose: &Callback<usize>, can_redo: bool, view: &View) -> Ht
 fn print(hands: Hands, house: Rc<House>) {
     hands.make(Move::Menu(false));
     spawn_local(async move {
-        make_link(hands.clone(), house).await;
+        make_link(hands.clone(), house, "pack").await;
         hands.make(Move::Paper(true));
         platform::page::print();
     });
@@ -176,10 +176,12 @@ pub fn save(view: &View) -> Html {
     item(None, say::SAVE_FILE.to_owned(), true, save)
 }
 
-/// Opens a house from a file as a house of its own; a file that is none changes nothing.
+/// Opens a house from a file as a house of its own, also from one that was sent; a file that is none changes nothing.
 pub fn open(hands: &Hands) -> Html {
     let hands = hands.clone();
-    opener(say::OPEN_FILE, ".json,.txt,application/json,text/plain", move |text| shelf::open_file(&hands, &text))
+    opener(say::OPEN_FILE, ".json,.txt,.html,application/json,text/plain,text/html", move |text| {
+        shelf::open_file(&hands, &text)
+    })
 }
 
 /// An entry of the menu.

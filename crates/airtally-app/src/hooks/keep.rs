@@ -6,7 +6,7 @@ use crate::desk::{Move, Said, Told};
 use crate::platform::events::{after, listen};
 use crate::platform::{clock, storage, store};
 use crate::shelf;
-use crate::state::{Action, HouseId, Notebook, Seen};
+use crate::state::{HouseId, Notebook, Seen};
 use airtally::house::House;
 use airtally_words::page as say;
 use gloo::timers::callback::Timeout;
@@ -132,7 +132,7 @@ pub fn use_keeping(notebook: &Notebook, found: &Rc<Kept>, hands: &Hands) {
 fn begin(id: HouseId, found: &Kept, hands: &Hands) {
     let how = if found.fresh { "new" } else { "start" };
     if !found.stuck && !store::ask("open", id, how) {
-        hands.act(Action::See(Seen::Now));
+        hands.see(Seen::Now);
     }
 }
 

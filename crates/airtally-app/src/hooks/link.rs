@@ -1,4 +1,4 @@
-//! Links: made while somebody looks at the way to another device, read when one is followed.
+//! Links: made while somebody looks at the way to another device and for paper, read when one is followed.
 
 use crate::context::{Hands, Same};
 use crate::desk::{Desk, Link, Move, Said, Stage, Topic};
@@ -13,14 +13,20 @@ use yew::prelude::*;
 
 /// How long a house must lie still before its link is made, in milliseconds.
 const STILL: u32 = 200;
+/// The same where nobody waits for it: the browser's own menu prints at once, and the code stands on its paper too.
+const QUIET: u32 = 3_000;
 
-/// Makes the link of the house while it is asked for, and reads those that are followed.
+/// Makes the link of the house while it is asked for, or once it lies still, and reads those that are followed.
 #[hook]
 pub fn use_link(desk: &Desk, house: &Rc<House>, hands: &Hands) {
-    let wanted = desk.sheet.last() == Some(&Topic::Send);
-    use_effect_with((wanted, Same(Rc::clone(house)), hands.clone()), |(wanted, house, hands)| {
+    let still = match desk.sheet.last() {
+        Some(Topic::Send) => Some((STILL, "pack")),
+        Some(Topic::Came) => None,
+        _ => (!house.rooms.is_empty()).then_some((QUIET, "quiet")),
+    };
+    use_effect_with((still, Same(Rc::clone(house)), hands.clone()), |(still, house, hands)| {
         let (house, hands) = (Rc::clone(&house.0), hands.clone());
-        let timer = wanted.then(|| after(STILL, move || spawn_local(make_link(hands, house))));
+        let timer = still.map(|(time, word)| after(time, move || spawn_local(make_link(hands, house, word))));
         || drop(timer)
     });
     use_effect_with((desk.stage, hands.clone()), |(stage, hands)| {
@@ -36,13 +42,15 @@ pub fn use_link(desk: &Desk, house: &Rc<House>, hands: &Hands) {
     });
 }
 
-/// Makes the link of a house.
-pub async fn make_link(hands: Hands, house: Rc<House>) {
+/// Makes the link of a house: `pack` it in any case, `quiet` where that asks nothing of a network.
+pub async fn make_link(hands: Hands, house: Rc<House>, word: &str) {
     let said = match airtally_door::write(&house) {
-        Ok(text) => link::ask("pack", &text).await.unwrap_or_default(),
-        Err(_) => String::new(),
+        Ok(text) => link::ask(word, &text).await,
+        Err(_) => None,
     };
-    hands.make(Move::Link(Link::Made(house, said.into(), "")));
+    if said.is_some() || word == "pack" {
+        hands.make(Move::Link(Link::Made(house, said.unwrap_or_default().into(), "")));
+    }
 }
 
 /// `#h` and a version. No stage is called so.

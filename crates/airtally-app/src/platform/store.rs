@@ -1,4 +1,4 @@
-//! The store of houses, `www/store.js`: loaded after the first paint, asked by one word. What comes of it is told by an event.
+//! The store of houses, `www/store`: loaded after the first paint, asked by one word. What comes of it is told by an event.
 
 use super::page::element;
 use crate::state::HouseId;

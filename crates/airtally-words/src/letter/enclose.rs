@@ -36,7 +36,25 @@ pub fn enclose(shell: &str, letter: &Letter) -> Option<String> {
     let shell = replaced(&shell, " data-alone=\"\">", "</div><p id=\"trouble\"", letter.report)?;
     // Without this sign the text of a house can neither end its element nor begin another one, and says the same.
     let house = [letter.id, "\">", &letter.house.replace('<', "\\u003c")].concat();
-    replaced(&shell, " id=\"sent\" data-id=\"", "</script>", &house)
+    replaced(&shell, OPENS, CLOSES, &house)
+}
+
+/// What the house of a letter stands between.
+const OPENS: &str = " id=\"sent\" data-id=\"";
+const CLOSES: &str = "</script>";
+
+/// The text of the house in a letter; `None` where the text is no letter.
+///
+/// ```
+/// use airtally_words::letter::enclosed;
+/// let sent = "<script type=\"application/json\" id=\"sent\" data-id=\"7\">{\"name\":\"Ash\"}</script><script>f()</script>";
+/// assert_eq!(enclosed(sent), Some("{\"name\":\"Ash\"}"));
+/// assert_eq!(enclosed("{\"name\":\"Ash\"}"), None);
+/// ```
+pub fn enclosed(letter: &str) -> Option<&str> {
+    let (_, rest) = letter.split_once(OPENS)?;
+    let (_, house) = rest.split_once("\">")?;
+    house.split_once(CLOSES).map(|(house, _)| house)
 }
 
 /// A text with other words between two marks, the first that are found.

@@ -6,7 +6,7 @@ mod paper;
 #[cfg(test)]
 mod tests;
 
-pub use enclose::{Letter, enclose};
+pub use enclose::{Letter, enclose, enclosed};
 
 use crate::book::{Book, Word};
 use crate::{format, issue, label, page as say, room, step};

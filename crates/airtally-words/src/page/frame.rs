@@ -104,10 +104,10 @@ pub fn file_name(name: &str) -> String {
     [if plain.is_empty() { "house" } else { plain }, ".json"].concat()
 }
 
-/// A file was no house, and why.
+/// A file is no house of this page, and why.
 pub fn file_refused(place: &str, detail: &str) -> String {
     let place = if place.is_empty() { String::new() } else { [place, ": "].concat() };
-    ["This file is no house of this page. Nothing was changed. ", &place, detail].concat()
+    ["This file was not opened. Nothing was changed. Why: ", &place, detail].concat()
 }
 
 /// A kept text could not be read; `aside` is where it was put, if there was room.

@@ -33,7 +33,8 @@ pub fn kept_line(saved: &str, sent: &str) -> String {
 
 /// A house of the list: how many rooms, and when it was changed.
 pub fn house_line(count: &str, changed: &str) -> String {
-    [count, if count == "1" { " room · " } else { " rooms · " }, changed].concat()
+    let mark = if changed.is_empty() { "" } else { " · " };
+    [count, if count == "1" { " room" } else { " rooms" }, mark, changed].concat()
 }
 
 /// An old version on screen.

@@ -59,7 +59,7 @@ pub fn no_link(why: &str) -> &'static str {
 pub const CAME: &str = "A house by link";
 /// Before it is opened.
 pub const CAME_NOTE: &str =
-    "Nothing of yours has changed. Open it as a copy, or leave it. Undo brings back the house you have now.";
+    "Nothing of yours has changed. Open it as a copy, or leave it. The house you have now stays under Houses.";
 /// Opens it.
 pub const CAME_OPEN: &str = "Open a copy";
 /// Does not.
@@ -94,5 +94,5 @@ pub fn link_refused(why: &str) -> &'static str {
 /// A whole link holds something that is no house.
 pub fn link_strange(place: &str, detail: &str) -> String {
     let place = if place.is_empty() { String::new() } else { [place, ": "].concat() };
-    ["What is in this link is no house of this page. Nothing was changed. ", &place, detail].concat()
+    ["The house in this link was not opened. Nothing was changed. Why: ", &place, detail].concat()
 }

@@ -5,12 +5,14 @@
 // The quick copy of the house on screen is there at once at the next start, also after a tab that was killed; the database comes
 // after it. Both say how often they were written, and the higher count is the newer text. Only the owner writes: the other tabs
 // are asked who that is, and the database refuses everybody else.
-import { all, asked, change, during, erase, keepVersion, moment, promised, reached, read, versionsOf, wiped } from "./base.js";
-import { copyQuickly, countOf, forget, mark, quickCopy, remember, writerOf } from "./base.js";
+import { all, asked, change, during, erase, keepVersion, reached, read, versionsOf, wiped } from "./base.js";
+import { about, byChange, moment, plain, promised, quickHouses, whenOf } from "./list.js";
+import { copyQuickly, countOf, forget, mark, quickCopy, remember, writerOf } from "./quick.js";
 
 const APART = 5 * 60_000; // Between two versions of one sitting.
 const LARGEST = 2e6; // More bytes of a file are never read.
 const REMOVED = 30 * 24 * 60 * 60_000;
+const AGAIN = 10 * 60_000; // What was told with a time of today is told again: a page may lie open over midnight.
 
 const me = String(crypto.getRandomValues(new Uint32Array(1))[0]);
 const tabs = window.BroadcastChannel ? new BroadcastChannel("airtally") : null;
@@ -22,6 +24,8 @@ let turns = Promise.resolve(); // Changing the shelf, one after the other.
 const names = new Map(); // New names that wait for their turn.
 let wanted = ""; // What is looked for in the list.
 let opening = null; // It is not decided yet who may write.
+let keptAs = "kept"; // How the house on screen is kept.
+const had = new Set(); // Houses that this tab has let go: the page may come back to them, but another tab may have them by now.
 
 const answers = { open, put, find, more, look, copy, rename, remove, restore, purge, sent };
 const AT_ONCE = ["open", "put", "look", "rename"]; // All others one after the other.
@@ -29,6 +33,8 @@ const AT_ONCE = ["open", "put", "look", "rename"]; // All others one after the o
 document.getElementById("page").store = { ask };
 addEventListener("dragover", (event) => holdsFile(event) && event.preventDefault());
 addEventListener("drop", dropped);
+addEventListener("visibilitychange", tellAgain);
+setInterval(tellAgain, AGAIN);
 tell("comes");
 
 /** What the page asks: a word, the id of a house, a text. */
@@ -66,12 +72,13 @@ function failed(error) {
 }
 
 /**
- * Opens a house. How: at the "start" its quick copy is on screen already; a "new" one is on screen and no other tab has it; "take"
- * takes it from another tab. Tells who may write it, and its text unless that is on screen.
+ * Opens a house. How: at the "start" its quick copy is on screen already; a "new" one is on screen and no other tab has it, unless
+ * it is not new but comes "back"; "take" takes it from another tab. Tells who may write it, and its text unless that is on screen.
  */
 async function open(id, how) {
-  if (how === "" && own === id) return tell("arrive");
+  if (how === "" && own === id) return tell("now", id, ""), tell("arrive");
   const before = own;
+  if (how === "new" && had.has(id)) how = "back";
   if (how === "new") own = id;
   else if (how !== "start") dispatchEvent(new Event("airtally.flush"));
   const turn = Promise.resolve(opening).then(() => decide(id, how, before));
@@ -79,27 +86,44 @@ async function open(id, how) {
   await turn.finally(() => (opening = opening === turn ? null : opening));
 }
 
+/** Whether another text than that on screen was told. */
 async function decide(id, how, before) {
   await line;
   await turns;
   const there = await reached().catch(() => false);
+  const shown = id;
   if (how === "start") {
     await clear();
-    if (quickCopy(id) === null && !(await read("houses", id))) id = (await lastUsed())?.id ?? id;
+    if (quickCopy(id) === null && (await read("houses", id))?.removed !== 0) id = (await lastUsed())?.id ?? id;
   } else if (before !== null && before !== id) await letGo(before);
   remember(id);
-  const quick = quickCopy(id);
   const mine = how === "new" || !(await otherOwner(id, how === "take"));
-  const text = await newest(id);
-  if (mine) await becomeOwner(id, text);
-  if (how !== "new") tell(mine ? "now" : "elsewhere", id, how === "start" && text === quick ? "" : text);
+  const kept = await newest(id);
+  const text = id === shown && (await onScreen(id, how, mine, kept)) ? "" : kept;
+  if (mine) await becomeOwner(id, kept);
+  if (how !== "new") tell(mine ? "now" : "elsewhere", id, text);
+  if (how === "back" && mine && text) tell("say", "Newer");
   if (how === "" || how === "take") tell("arrive");
-  if (mine) await tellKept(id, !there ? "Quick" : wiped && how === "start" ? "Wiped" : "kept");
+  // That nothing can be kept is told when there is something to keep.
+  await tellKept(id, !there ? (writerOf(id) ? "Quick" : "kept") : wiped && how === "start" ? "Wiped" : "kept");
+  return text !== "";
 }
 
-async function tellKept(id, state) {
+/** Whether this text, the newest of a house, is on screen. One that comes back may have been written by another tab meanwhile. */
+async function onScreen(id, how, mine, text) {
+  if (how === "start") return text === quickCopy(id);
+  const by = (await read("houses", id))?.by ?? writerOf(id) ?? me;
+  return how === "new" || (how === "back" && mine && by === me);
+}
+
+async function tellKept(id, how) {
+  keptAs = how;
   const { changed, sent } = (await read("houses", id)) ?? {};
-  tell("kept", state, moment(changed), moment(sent));
+  tell("kept", how, moment(changed), moment(sent));
+}
+
+async function tellAgain() {
+  if (own !== null && !document.hidden) await tellKept(own, keptAs);
 }
 
 /** From here on the database takes this house from this tab alone, and the newest text stands in both places. */
@@ -119,13 +143,15 @@ async function newest(id) {
 
 /** The quick copy of a house that is not on screen any more is needed as long as the database does not hold it. */
 async function letGo(id) {
+  had.add(id);
+  if (own === id) own = null;
   const [kept, quick] = [await read("houses", id), quickCopy(id)];
   if (quick !== null && (kept ? kept.text === quick : about(quick).blank)) forget(id);
 }
 
 /** Writes a house, and tells how it went. */
 async function put(id, text) {
-  if (opening && own !== id) await opening;
+  if (opening && own !== id && (await opening)) return;
   if (own !== id || (writerOf(id) ?? me) !== me) return lost();
   const state = await keep(id, text);
   if (state && own === id) await tellKept(id, state);
@@ -148,7 +174,8 @@ async function write(id, text, n) {
     const kept = await asked(houses.get(id));
     if (kept ? kept.by !== me : blank) return !kept;
     const same = kept?.text === text;
-    const old = kept && !same && (cut || now - kept.cut > APART);
+    // A clock may have been set back since.
+    const old = kept && !same && (cut || Math.abs(now - kept.cut) > APART);
     if (old) await keepVersion(versions, kept);
     if (!same) cut = false;
     if (kept?.name !== name) inTurn(list);
@@ -170,23 +197,26 @@ function lost() {
 /** The list of those whose names hold some words, from now on. */
 async function find(_id, words) {
   wanted = plain(words).toLocaleLowerCase();
+  await tellAgain();
   await list();
 }
 
 /** What the browser promises, then all houses, the youngest change first: id, when, removed or not, rooms, name. */
 async function list() {
   await line;
-  const found = (await all("houses")).filter(({ name }) => plain(name).toLocaleLowerCase().includes(wanted));
+  const there = await reached().catch(() => false);
+  const kept = there ? await all("houses") : quickHouses();
+  const found = kept.filter(({ name }) => plain(name).toLocaleLowerCase().includes(wanted));
   const lines = found.sort(byChange).map(({ id, changed, removed, rooms, name }) =>
     [id, moment(removed || changed), removed ? "removed" : "", rooms, plain(name)].join("\t"));
-  tell("list", await promised(), ...lines);
+  tell("list", there ? await promised() : "", ...lines);
 }
 
 /** Versions of a house, the youngest first: at, when, nothing, rooms, name. */
 async function more(id) {
   await line;
   const found = (await versionsOf(id)).reverse();
-  tell("versions", ...found.map(({ at, rooms, name }) => [at, moment(at), "", rooms, plain(name)].join("\t")));
+  tell("versions", ...found.map((one) => [one.at, moment(whenOf(one)), "", one.rooms, plain(one.name)].join("\t")));
   tell("more", id);
 }
 
@@ -194,8 +224,8 @@ async function more(id) {
 async function look(id, at) {
   if (own !== id) await open(id, "");
   cut = true;
-  const { text } = await read("versions", [id, Number(at)]);
-  tell("past", moment(Number(at)), text);
+  const version = await read("versions", [id, Number(at)]);
+  tell("past", moment(whenOf(version)), version.text);
   tell("arrive");
 }
 
@@ -238,8 +268,9 @@ async function remove(id) {
 }
 
 async function changeAlone(id, what) {
-  const busy = await otherOwner(id, false);
-  if (busy) tell("say", "Busy");
+  const there = await reached().catch(() => false);
+  const busy = !there || (await otherOwner(id, false));
+  if (busy) tell("say", there ? "Busy" : "Quick");
   else {
     await change(id, what);
     forget(id);
@@ -299,12 +330,3 @@ tabs?.addEventListener("message", async ({ data: { from, id, take } }) => {
   }
   tabs.postMessage({ to: from, id });
 });
-
-const byChange = (a, b) => b.changed - a.changed;
-const plain = (name) => name.replace(/\s+/g, " ").trim();
-
-/** What the list shows of a house, and whether nothing has been typed. */
-function about(text) {
-  const { name, rooms, entries } = JSON.parse(text).house;
-  return { name, rooms: rooms.length, blank: !name && rooms.length + entries.length === 0 };
-}

@@ -1,5 +1,5 @@
-// Where houses are kept: the browser's own database, and quick copies of single houses in localStorage. Knows nothing of
-// tabs, or of what stands in the text of a house.
+// Where houses are kept: the browser's own database. Knows nothing of tabs, or of what stands in the text of a house.
+import { forget, stored } from "./quick.js";
 
 const VERSIONS = 20;
 const PATIENCE = 4_000; // With a database that never answers.
@@ -66,11 +66,12 @@ export function versionsOf(id) {
 
 const within = (id) => IDBKeyRange.bound([id, 0], [id, Infinity]);
 
-/** One version more; the last ones only stay. */
+/** One version more; the last ones only stay. Behind those that are there, also after a clock was set back. */
 export async function keepVersion(versions, { id, changed, name, rooms, text }) {
-  versions.put({ id, at: changed, name, rooms, text });
   const keys = await asked(versions.getAllKeys(within(id)));
-  for (const key of keys.slice(0, Math.max(0, keys.length - VERSIONS))) versions.delete(key);
+  const last = keys.at(-1)?.[1] ?? 0;
+  versions.put({ id, at: Math.max(changed, last + 1), when: changed, name, rooms, text });
+  for (const key of keys.slice(0, Math.max(0, keys.length + 1 - VERSIONS))) versions.delete(key);
 }
 
 /** Changes a record, where there is one, and gives it back as it was. */
@@ -99,80 +100,4 @@ export function asked(request) {
     request.onsuccess = () => done(request.result);
     request.onerror = () => refused(request.error);
   });
-}
-
-// Quick copies. Each has a mark: how often it was written, and by whom.
-
-const place = (what, id) => `airtally.${what}${id ? `.${id}` : ""}`;
-
-/** The quick copy of a house; null where there is none. */
-export function quickCopy(id) {
-  return stored(() => localStorage.getItem(place("house", id)));
-}
-
-/** Writes a quick copy; whether it can be read back. Where it does not fit, the old one goes: it must not pass for the newest. */
-export function copyQuickly(id, text, count, by) {
-  const done = stored(() => {
-    localStorage.setItem(place("house", id), text);
-    mark(id, count, by);
-    return quickCopy(id) === text;
-  });
-  if (!done) forget(id);
-  return done === true;
-}
-
-/** Says who writes the quick copy from here on. */
-export function mark(id, count, by) {
-  stored(() => localStorage.setItem(place("mark", id), `${count} ${by}`));
-}
-
-/** Who wrote it. */
-export function writerOf(id) {
-  return markOf(id)?.split(" ")[1];
-}
-
-/** How often it was written. */
-export function countOf(id, without) {
-  return Number.parseInt(markOf(id) ?? without, 10);
-}
-
-function markOf(id) {
-  return stored(() => localStorage.getItem(place("mark", id)));
-}
-
-/** Forgets a quick copy. */
-export function forget(id) {
-  stored(() => ["house", "mark"].forEach((what) => localStorage.removeItem(place(what, id))));
-}
-
-/** The house that this tab opens next time, and a new tab too. */
-export function remember(id) {
-  stored(() => [sessionStorage, localStorage].forEach((kept) => kept.setItem("airtally.open", id)));
-}
-
-/** Storage may be full or forbidden: then nothing comes of it. */
-function stored(work) {
-  try {
-    return work();
-  } catch {
-    return null;
-  }
-}
-
-/** A time of today, or a day with its time; nothing for never. */
-export function moment(time) {
-  if (!time) return "";
-  const today = new Date(time).toDateString() === new Date().toDateString();
-  const day = today ? {} : { day: "numeric", month: "short" };
-  const form = { ...day, hour: "2-digit", minute: "2-digit", hourCycle: "h23" };
-  return new Intl.DateTimeFormat(document.documentElement.lang, form).format(time);
-}
-
-/** What the browser promises; to look at the list asks it for more, and it may ask the person, which nothing waits for. */
-export async function promised() {
-  const storage = navigator.storage;
-  if (await storage?.persisted?.()) return "Promised";
-  storage?.persist?.().catch(() => {});
-  const installed = navigator.standalone || matchMedia("(display-mode: standalone)").matches;
-  return navigator.vendor?.startsWith("Apple") && !installed ? "Week" : "Maybe";
 }
