@@ -52,6 +52,8 @@ pub enum Word {
     RoomColumns,
     /// Over the table of runs.
     TubeColumns,
+    /// Over what is heard of them.
+    HeardColumns,
 }
 
 static OPEN: OnceLock<Book> = OnceLock::new();

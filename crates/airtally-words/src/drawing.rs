@@ -1,7 +1,7 @@
-//! The words on drawings.
+//! The words on drawings, and how their shapes are told to what draws them.
 
 use crate::{format, label, room};
-use airtally::drawing::{Rung, Said};
+use airtally::drawing::{Anchor, Pen, Point, Rung, Said, Shape};
 use airtally::house::{Display, House};
 use airtally::quantity::Unit;
 use airtally::rules::Air;
@@ -44,3 +44,44 @@ const fn rung(rung: Rung) -> &'static str {
 
 /// So many letters of a room's name fit beside its tubes.
 const FITS: usize = 17;
+
+/// A line or a box as the way of a path, and the class of its pen.
+pub fn way(shape: Shape) -> Option<(String, &'static str)> {
+    let (way, pen) = match shape {
+        Shape::Line(from, to, pen) => (["M", &point(from), "L", &point(to)].concat(), pen),
+        Shape::Box(from, to, pen) => {
+            let [right, down] = [to.0, to.1].map(number);
+            (["M", &point(from), "H", &right, "V", &down, "H", &number(from.0), "Z"].concat(), pen)
+        }
+        Shape::Words(..) => return None,
+    };
+    let class = match pen {
+        Pen::Rule => "pen-rule",
+        Pen::Ink => "pen-ink",
+        Pen::Duct(Air::Supply) => "pen-supply",
+        Pen::Duct(Air::Extract) => "pen-extract",
+        Pen::Full => "pen-full",
+    };
+    Some((way, class))
+}
+
+/// The class of words.
+pub const fn class(anchor: Anchor, said: Said) -> &'static str {
+    match (anchor, said) {
+        (Anchor::Start, Said::Run(..) | Said::Rung(_)) => "strong",
+        (Anchor::End, Said::Run(..) | Said::Rung(_)) => "at-end strong",
+        (Anchor::Start, _) => "",
+        (Anchor::Middle, _) => "in-middle",
+        (Anchor::End, _) => "at-end",
+    }
+}
+
+/// A point of a way.
+fn point((x, y): Point) -> String {
+    [&number(x), " ", &number(y)].concat()
+}
+
+/// Whole units: finer would not be seen.
+pub fn number(value: f64) -> String {
+    (value as i32).to_string()
+}

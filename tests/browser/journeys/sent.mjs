@@ -47,9 +47,10 @@ async function readsTheReport({ person, page }) {
   assert.equal(await page.locator("h1").textContent(), HOSTILE);
   assert.equal(await page.title(), HOSTILE);
   await person.sees(`${ROOM.replace("\u202e", "")}`);
-  for (const part of ["Rooms", "Air", "Tubes", "The unit must give", "Steps"]) {
+  for (const part of ["Rooms", "Air", "Tubes", "The riser", "The unit must give", "Parts", "Cut from coils", "Steps"]) {
     await page.getByRole("heading", { name: part, exact: true }).waitFor();
   }
+  await page.getByRole("img", { name: /^Drawing: the unit at the foot/ }).waitFor();
   // Approved Document F 2021, 1.24: 148 m² at 0.3 L/s are 44.4 L/s, 159.8 m³/h.
   await page.getByRole("row", { name: /^Normal 159.8/ }).waitFor();
 }

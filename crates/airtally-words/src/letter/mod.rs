@@ -1,7 +1,9 @@
 //! The letter: a finished report of a house that needs no program to be read, and the one file that carries it.
 
+mod drawn;
 mod enclose;
 mod paper;
+mod parts;
 
 #[cfg(test)]
 mod tests;
@@ -18,7 +20,7 @@ use airtally::runs::Run;
 use airtally::steps::{Status, Step};
 use paper::Paper;
 
-/// The report as markup: rooms, airflows, tubes, what the unit must give, steps. Whatever was typed stays text in it.
+/// The report as markup: rooms, airflows, tubes with their riser, what the unit must give, parts and how they are cut, steps. Whatever was typed stays text in it.
 ///
 /// ```
 /// use airtally::report::Report;
@@ -27,7 +29,7 @@ use paper::Paper;
 /// assert!(words.starts_with("<main class=\"letter\"><h1>Larkfield</h1>"));
 /// assert!(words.contains("Drill 2 cores of 230\u{a0}mm, falling 2\u{a0}% outward"));
 /// ```
-pub fn letter(report: &Report, book: &Book, day: &str) -> String {
+pub fn letter(report: &Report, book: &'static Book, day: &str) -> String {
     let mut sheet = Sheet { report, book, paper: Paper::default() };
     sheet.paper.open("main class=\"letter\"");
     sheet.head(day);
@@ -36,6 +38,7 @@ pub fn letter(report: &Report, book: &Book, day: &str) -> String {
     sheet.rooms();
     sheet.tubes();
     sheet.unit();
+    sheet.parts();
     sheet.steps();
     sheet.paper.put("p", say::STEPS_DEFER);
     sheet.paper.close("main");
@@ -44,7 +47,7 @@ pub fn letter(report: &Report, book: &Book, day: &str) -> String {
 
 struct Sheet<'a> {
     report: &'a Report,
-    book: &'a Book,
+    book: &'static Book,
     paper: Paper,
 }
 
@@ -116,17 +119,38 @@ impl Sheet<'_> {
             self.run(run);
         }
         self.paper.close("table");
+        self.heard();
+        self.riser();
     }
 
     fn run(&mut self, run: &Run) {
-        let name = room::name(self.report.house(), run.room);
-        self.row([label::air_letter(run.air), &run.mark.to_string(), " ", &name].concat());
+        self.row(self.run_name(run));
         self.paper.cell("td", format::count(run.tubes.value));
         self.shown(run.to_cut(self.report.givens()).as_m(), Unit::Metre);
         if let Some(drop) = self.report.delivery().drop(run.air, run.room) {
             self.shown(drop.normal.value.as_pa(), Unit::Pascal);
             self.shown(drop.throttle.value.as_pa(), Unit::Pascal);
         }
+    }
+
+    /// In a table of its own: that of the tubes is as wide as a phone.
+    fn heard(&mut self) {
+        let report = self.report;
+        self.paper.columns(self.book.letter(Word::HeardColumns));
+        for run in &report.runs().runs {
+            let heard = report.heard().iter().find(|heard| heard.air == run.air && heard.room == run.room);
+            let Some(heard) = heard else { continue };
+            self.row(self.run_name(run));
+            for level in [heard.normal, heard.boost] {
+                self.shown(level.value, Unit::DecibelA);
+            }
+        }
+        self.paper.close("table");
+    }
+
+    /// `S1 Living room`.
+    fn run_name(&self, run: &Run) -> String {
+        [label::air_letter(run.air), &run.mark.to_string(), " ", &room::name(self.report.house(), run.room)].concat()
     }
 
     fn unit(&mut self) {

@@ -1,7 +1,11 @@
 use super::{Letter, enclose, letter};
 use crate::book::book;
-use crate::demo;
+use crate::step::mark;
+use crate::{demo, label, room};
+use airtally::entry::Entry;
 use airtally::house::House;
+use airtally::parts::Part;
+use airtally::quantity::Unit;
 use airtally::report::Report;
 
 /// What a name may not be able to do. Source: WHATWG HTML, "Data state" and "Script data state"; Unicode UAX #9, controls.
@@ -88,4 +92,27 @@ fn a_letter_takes_the_place_of_the_one_before() {
         assert_eq!(first.matches("<script").count(), 2, "{name:?}");
         assert_eq!(with(&first, "Ash"), with(shell, "Ash"), "{name:?}");
     }
+}
+
+/// Whoever cuts finds every tube once, on the coil it comes from, and in the drawing; what a person pays stands nowhere.
+#[test]
+fn every_tube_is_drawn_and_cut_and_no_price_is_told() {
+    let mut house = demo::larkfield();
+    house.prices = Part::all().map(|part| (part, Entry::new("73.19".to_owned(), Unit::Money))).collect();
+    let report = Report::of(house.clone());
+    let words = of(house);
+    let cut = words.split_once("Cut from coils").unwrap().1;
+    let cut = cut.split_once("<h2>").unwrap().0;
+    for run in &report.runs().runs {
+        let room = room::name(report.house(), run.room);
+        let run_mark = [label::air_letter(run.air), &run.mark.to_string()].concat();
+        for twin in 0..run.tubes.value {
+            let piece = [&mark(run.air, run.mark, (twin, run.tubes.value)), " ", &room, ": "].concat();
+            assert_eq!(cut.matches(&piece).count(), 1, "{piece}");
+        }
+        assert!(words.contains(&[">", &run_mark, " ", &room, "</text>"].concat()), "{run_mark} {room} is drawn");
+    }
+    // 18 tubes of 75 mm: 3 + 2 + 2 + 1 + 1 to rooms and 3 + 2 + 2 + 2 from them, as the table of the same letter says.
+    assert_eq!(cut.matches(": ").count(), 18);
+    assert!(!words.contains("73.19"));
 }
