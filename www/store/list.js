@@ -4,6 +4,8 @@ import { quickCopies } from "./quick.js";
 export const byChange = (a, b) => b.changed - a.changed;
 export const whenOf = ({ at, when }) => when ?? at;
 export const plain = (name) => name.replace(/\s+/g, " ").trim();
+/** What is looked for finds names with other capitals and accents: strasse finds Straße. */
+export const sought = (name) => plain(name).normalize("NFKD").replace(/\p{M}/gu, "").toUpperCase();
 
 /** What the list shows of a house, and whether nothing has been typed. */
 export function about(text) {

@@ -6,7 +6,7 @@
 // after it. Both say how often they were written, and the higher count is the newer text. Only the owner writes: the other tabs
 // are asked who that is, and the database refuses everybody else.
 import { all, asked, change, during, erase, keepVersion, reached, read, versionsOf, wiped } from "./base.js";
-import { about, byChange, moment, plain, promised, quickHouses, whenOf } from "./list.js";
+import { about, byChange, moment, plain, promised, quickHouses, sought, whenOf } from "./list.js";
 import { copyQuickly, countOf, forget, mark, quickCopy, remember, writerOf } from "./quick.js";
 
 const APART = 5 * 60_000; // Between two versions of one sitting.
@@ -196,7 +196,7 @@ function lost() {
 
 /** The list of those whose names hold some words, from now on. */
 async function find(_id, words) {
-  wanted = plain(words).toLocaleLowerCase();
+  wanted = sought(words);
   await tellAgain();
   await list();
 }
@@ -206,7 +206,7 @@ async function list() {
   await line;
   const there = await reached().catch(() => false);
   const kept = there ? await all("houses") : quickHouses();
-  const found = kept.filter(({ name }) => plain(name).toLocaleLowerCase().includes(wanted));
+  const found = kept.filter(({ name }) => sought(name).includes(wanted));
   const lines = found.sort(byChange).map(({ id, changed, removed, rooms, name }) =>
     [id, moment(removed || changed), removed ? "removed" : "", rooms, plain(name)].join("\t"));
   tell("list", there ? await promised() : "", ...lines);
