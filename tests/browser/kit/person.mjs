@@ -1,6 +1,8 @@
 // A person at the page. Finds things as people do: by the words on and beside them.
 import assert from "node:assert/strict";
 
+const PATIENCE = 15_000;
+
 export class Person {
   constructor(page, site) {
     this.page = page;
@@ -64,11 +66,12 @@ export class Person {
     assert.equal(await within.getByText(text).filter({ visible: true }).count(), 0, `“${text}” can be seen`);
   }
 
-  /** Waits until the field holds this text, also in a tab that is not in front and draws nothing. */
+  /** Waits until the field holds this text: the one that has this label then, also in a tab that is not in front and draws nothing. */
   async reads(label, text) {
-    await this.page.waitForFunction(([field, wanted]) => field.value === wanted, [
-      await this.field(label).elementHandle(),
-      text,
-    ], { polling: 50 }).catch(async () => assert.equal(await this.field(label).inputValue(), text, `field “${label}”`));
+    const field = this.field(label);
+    for (const end = Date.now() + PATIENCE; Date.now() < end; await this.page.waitForTimeout(50)) {
+      if ((await field.inputValue()) === text) return;
+    }
+    assert.equal(await field.inputValue(), text, `field “${label}”`);
   }
 }
