@@ -34,13 +34,14 @@ async function seenOnPaper(page, how) {
   await page.evaluate(() => delete window.onPaper);
 }
 
-/** Runs inside the page. What is drawn when the browser has printed; its own window for that never comes. */
+/** Runs inside the page. What is drawn when the page has heard that it goes to paper, before the browser lays it out; when it has
+ * printed, the page may have folded its steps already. The browser's own window never comes. */
 function countsOnPaper() {
   const count = () => {
     const all = (of) => document.querySelectorAll(of).length;
     window.onPaper = { steps: all(".step"), whole: all(".step-more") };
   };
-  window.addEventListener("afterprint", count, { capture: true });
+  window.addEventListener("beforeprint", count);
   window.print = () => {
     for (const event of ["beforeprint", "afterprint"]) window.dispatchEvent(new Event(event));
   };
