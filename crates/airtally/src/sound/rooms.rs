@@ -119,9 +119,11 @@ impl Chain<'_> {
     }
 
     fn warn(&self, heard: &Heard, issues: &mut Vec<Issue>) {
-        let (decibel, limit) = (heard.normal.value, self.givens.value(heard.limit));
-        if decibel > limit {
-            issues.push(Issue::new(Place::Room(heard.room), Trouble::Loud { decibel, limit }));
+        let limit = self.givens.value(heard.limit);
+        let levels = [(Level::Normal, heard.normal), (Level::Boost, heard.boost)];
+        if let Some((level, sound)) = levels.into_iter().find(|(_, sound)| sound.value > limit) {
+            let trouble = Trouble::Loud { level, decibel: sound.value, limit };
+            issues.push(Issue::new(Place::Room(heard.room), trouble));
         }
     }
 
