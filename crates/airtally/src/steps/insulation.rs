@@ -44,7 +44,8 @@ fn outdoor_duct(making: &Making) -> ColdDuct {
 fn least(making: &mut Making, jacket: Jacket) -> Number {
     let (givens, duct) = (making.parts.givens, outdoor_duct(making));
     let least = duct.least(givens.value(G::IndoorHumidity), |colder| Film::of(colder, duct.room, jacket));
-    let Some(least) = least else { return unknown(N::Thickness, Unit::Millimetre) };
+    let name = if jacket == Jacket::Bright { N::SweatsBright } else { N::SweatsMatt };
+    let Some(least) = least else { return unknown(name, Unit::Millimetre) };
     let terms = [
         givens.term("T_i", G::OutdoorTemperature),
         givens.term("T_a", G::IndoorTemperature),
@@ -52,7 +53,7 @@ fn least(making: &mut Making, jacket: Jacket) -> Number {
         givens.term("d", G::ColdDuct),
         givens.term("λ", G::Conductivity),
     ];
-    making.line((N::Thickness, Formula::LeastInsulation), (least.as_mm(), Unit::Millimetre), &SWEATING, &terms)
+    making.line((name, Formula::LeastInsulation), (least.as_mm(), Unit::Millimetre), &SWEATING, &terms)
 }
 
 /// What keeps the inside of an extract tube in a loft as cold as outdoors above the dew point of its air. None where it never
@@ -69,7 +70,7 @@ fn least_around_tubes(making: &mut Making) -> Number {
         tube.least_within(humidity, |colder| Film::of(colder, room, Jacket::Matt))
     });
     let Some((slowest, least)) = slowest.zip(least.filter(|least| *least > Length::ZERO)) else {
-        return unknown(N::Thickness, Unit::Millimetre);
+        return unknown(N::SweatsInside, Unit::Millimetre);
     };
     let terms = [
         givens.term("T_i", G::IndoorTemperature),
@@ -79,7 +80,7 @@ fn least_around_tubes(making: &mut Making) -> Number {
         Term::new("v", slowest.as_ms(), Unit::MetrePerSecond, Origin::Counted),
         givens.term("λ", G::Conductivity),
     ];
-    making.line((N::Thickness, Formula::LeastAround), (least.as_mm(), Unit::Millimetre), &INSIDE, &terms)
+    making.line((N::SweatsInside, Formula::LeastAround), (least.as_mm(), Unit::Millimetre), &INSIDE, &terms)
 }
 
 /// How warm the outdoor air is when it comes to the unit, in a matt jacket of the planned thickness.
