@@ -1,7 +1,7 @@
 // The frame's side of embed.html. What a person typed goes only to the page that the address names, and only that page is heard.
 import { MOST, isMessage, message } from "./frame.js";
 
-const SETTLED = ["rules", "display", "heading", "ask", "look", "fixed", "readonly"];
+const SETTLED = ["rules", "display", "heading", "ask", "look", "lang", "fixed", "readonly"];
 const COLOURS = ["paper", "raised", "ink", "soft", "rule", "edge", "accent", "on-accent", "bad"];
 /** A change smaller than this is none. */
 const NOTHING = 2;

@@ -20,10 +20,10 @@ const PRINTS = [
 
 export default async function ({ yard, installed, browser }) {
   const its = await examples(installed);
-  assert.deepEqual(Object.keys(its).sort(), ["bundle", "frame", "inline", "node", "page", "policy", "sizer", "vite", "vite.config"], "vite.mjs and a journey run the rest");
+  assert.deepEqual(Object.keys(its).sort(), ["bundle", "frame", "inline", "node", "page", "policy", "sizer", "store", "vite", "vite.config"], "vite.mjs and a journey run the rest");
   await underNode(yard, its.node);
   const policy = its.policy[0].trim();
-  for (const kind of ["page", "sizer"]) await writeFile(join(yard, `${kind}.html`), await strict(yard, kind, its[kind][0], policy));
+  for (const kind of ["page", "sizer", "store"]) await writeFile(join(yard, `${kind}.html`), await strict(yard, kind, its[kind][0], policy));
   await bundled(yard, "bundle", its.bundle[0], policy);
   await bundled(yard, "inline", its.inline[0], policy.replace("connect-src 'self'", "connect-src 'none'"));
   const site = await serve(yard);
@@ -32,6 +32,7 @@ export default async function ({ yard, installed, browser }) {
     await shows(browser, `${site.url}page.html`, /^Normal: 45\u00a0cfm$/);
     await shows(browser, `${site.url}bundle/index.html`, /^\d+ rule sets$/);
     await shows(browser, `${site.url}sizer.html`, /^Your house\n.*Ask us for an offer/s);
+    await comesBack(browser, `${site.url}store.html`);
     const asked = await shows(browser, `${site.url}inline/index.html`, /^\d+ tubes\n.*Floor area/s);
     assert.deepEqual(asked, ["/inline/index.html", "/inline/inline.js"], "no second file");
   } finally {
@@ -56,6 +57,18 @@ async function strict(yard, kind, code, policy) {
   if (!whole) return page(placed, policy);
   await writeFile(join(yard, `${kind}.js`), script);
   return page(placed.replace(whole, `<script type="module" src="./${kind}.js"></script>`), policy);
+}
+
+/** What was typed is there again on the next visit. */
+async function comesBack(browser, url) {
+  const tab = await browser.newPage();
+  await tab.goto(url);
+  const field = tab.locator("airtally-sizer").getByLabel("Floor area").first();
+  await field.fill("31,5");
+  await tab.waitForFunction(() => localStorage.length === 1);
+  await tab.reload();
+  assert.equal(await field.inputValue(), "31,5");
+  await tab.close();
 }
 
 async function bundled(yard, name, code, policy) {
