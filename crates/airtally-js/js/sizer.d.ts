@@ -7,6 +7,7 @@ export interface Change {
 }
 
 export interface Fault {
+  /** That of a `HouseError`, or `not-kept` where `keep` could not. */
   code: string;
   message: string;
   path: string;
@@ -69,7 +70,7 @@ export interface SizerEvents {
   "airtally-change": CustomEvent<Change>;
   /** A person pressed the button of `ask`. */
   "airtally-ask": CustomEvent<Change>;
-  /** Something that was given is no house, or the program could not be loaded. */
+  /** Something that was given is no house, or could not be loaded or kept. */
   "airtally-fault": CustomEvent<Fault>;
 }
 

@@ -198,7 +198,12 @@ export class Sizer extends Element {
   }
 
   #store() {
-    if (this.#house) keep(this.getAttribute("keep"), this.#house);
+    if (keep(this.getAttribute("keep"), this.#house)) return;
+    this.#fault({
+      code: "not-kept",
+      message: "The house could not be kept on this device.",
+      hint: "Storage is full or forbidden here. Offer another way to keep it: airtally-change has the house.",
+    });
   }
 
   #now() {

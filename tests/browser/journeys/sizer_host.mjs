@@ -106,12 +106,18 @@ async function isHeard(page, site) {
     const sizer = await begun({ src }, hears);
     const thrown = await Promise.all(["{", () => 1, { airtally: 9 }].map((house) => sizer.put(house).catch(({ name, code }) => `${name} ${code}`)));
     sizer.setAttribute("rules", "nonsense");
+    const { setItem } = Storage.prototype;
+    Storage.prototype.setItem = () => { throw new DOMException("full", "QuotaExceededError"); };
+    sizer.setAttribute("keep", "mine");
+    types(sizer, "input", "5");
+    await later(300);
+    Storage.prototype.setItem = setItem;
     const rooms = sizer.shadowRoot.querySelectorAll(".rooms li").length;
     sizer.remove();
     return { faults, thrown, rooms };
   }, `${site.url}broken.json`);
   assert.deepEqual(heard, {
-    faults: ["not-json", "not-json", "not-json", "not-a-house", "not-a-house"],
+    faults: ["not-json", "not-json", "not-json", "not-a-house", "not-a-house", "not-kept"],
     thrown: ["HouseError not-json", "HouseError not-json", "HouseError not-a-house"],
     rooms: 4,
   });

@@ -12,12 +12,14 @@ export const title = "a page through Vite, as the README says: built and served,
 const SAYS = /^Normal: 162\u00a0m³\/h$/;
 
 export default async function ({ yard, installed, browser }) {
-  const its = await examples(installed);
-  const root = await site({ yard, installed }, its.vite[0], its["vite.config"][0]);
+  const { vite: [main], "vite.config": [config] } = await examples(installed);
+  const root = await site({ yard, installed }, main, config);
   const vite = await import(pathToFileURL(require.resolve("vite")));
   const settings = { root, base: "./", logLevel: "error", server: { host: "127.0.0.1", port: 0, hmr: false } };
-  await built(vite, settings, browser);
+  assert.equal(await built(vite, settings, browser), 1, "the program is carried along once");
   await developed(vite, settings, browser);
+  await writeFile(join(root, "main.js"), main.replace("airtally-js", "airtally-js/inline"));
+  assert.equal(await built(vite, settings, browser), 0, "the program is in the script");
 }
 
 /** A site of somebody's: the package as it is installed, a page, and the script and the settings of the README. */
@@ -31,15 +33,16 @@ async function site({ yard, installed }, main, config) {
   return root;
 }
 
+/** How many programs it carries along, once it has shown what it should. */
 async function built(vite, settings, browser) {
   await vite.build(settings);
   const folder = join(settings.root, "dist");
   const programs = (await readdir(join(folder, "assets"))).filter((name) => name.endsWith(".wasm"));
-  assert.equal(programs.length, 1, "the program is carried along once");
   const here = await serve(folder, { base: "/some/path/" });
   try {
     const asked = await shows(browser, `${here.url}index.html`, SAYS);
-    assert.ok(asked.includes(`/some/path/assets/${programs[0]}`), String(asked));
+    assert.ok(programs.every((name) => asked.includes(`/some/path/assets/${name}`)), String(asked));
+    return programs.length;
   } finally {
     await here.stop();
   }
