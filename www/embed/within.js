@@ -10,7 +10,9 @@ const wishes = new URLSearchParams(location.search);
 const host = origin(wishes.get("host"));
 const sizer = document.querySelector("airtally-sizer");
 const whole = document.querySelector("main");
-const hands = { take: () => sizer.take(), put: (house) => sizer.put(house), check: () => sizer.check() };
+// The window for printing holds everything up: the answer goes first.
+const print = async () => void setTimeout(() => sizer.print());
+const hands = { take: () => sizer.take(), put: (house) => sizer.put(house), check: () => sizer.check(), print };
 
 settle();
 if (parent !== window) talk();

@@ -24,6 +24,8 @@ export class SizerFrame extends EventTarget {
   put(house: HouseFile): Promise<Tally>;
   /** What is doubtful, worst first. */
   check(): Promise<Issue[]>;
+  /** Opens the browser's window for printing with the sizer alone; a sandboxed frame needs `allow-modals` for it. */
+  print(): Promise<null>;
   /** Stops listening. */
   close(): void;
 }
