@@ -42,7 +42,10 @@ export class Sizer extends Element {
       this.house = house;
     }
     document.addEventListener("visibilitychange", this.#hidden);
-    this.#open().catch((reason) => this.#fault(reason));
+    this.#open().catch((reason) => {
+      this.#sheet.fails();
+      this.#fault(reason);
+    });
   }
 
   disconnectedCallback() {
@@ -116,6 +119,7 @@ export class Sizer extends Element {
       [() => this.#chosen(begin(), CHOICES)],
     ];
     for (const way of ways) if (await this.#opens(...way)) return;
+    this.#sheet.fails();
   }
 
   /** Whether there is a house this way; one that is none is told of. What the page gave in the meantime goes first. */
@@ -212,7 +216,6 @@ export class Sizer extends Element {
 
   #fault(reason) {
     const { code = "not-loaded", message, path = "", hint = "" } = reason;
-    if (!this.#result) this.#sheet.fails();
     this.#tell("fault", { code, message, path, hint });
   }
 

@@ -102,7 +102,11 @@ async function isHeard(page, site) {
   await page.route(`${site.url}broken.json`, (route) => route.fulfill({ body: "{" }));
   const heard = await page.evaluate(async (src) => {
     const faults = [];
-    const hears = (sizer) => sizer.addEventListener("airtally-fault", ({ detail }) => faults.push(detail.code));
+    let alarms = 0;
+    const hears = (sizer) => sizer.addEventListener("airtally-fault", ({ detail }) => {
+      faults.push(detail.code);
+      alarms += sizer.shadowRoot.querySelectorAll("[role=alert]").length;
+    });
     const sizer = await begun({ src }, hears);
     const thrown = await Promise.all(["{", () => 1, { airtally: 9 }].map((house) => sizer.put(house).catch(({ name, code }) => `${name} ${code}`)));
     sizer.setAttribute("rules", "nonsense");
@@ -114,12 +118,13 @@ async function isHeard(page, site) {
     Storage.prototype.setItem = setItem;
     const rooms = sizer.shadowRoot.querySelectorAll(".rooms li").length;
     sizer.remove();
-    return { faults, thrown, rooms };
+    return { faults, thrown, rooms, alarms };
   }, `${site.url}broken.json`);
   assert.deepEqual(heard, {
     faults: ["not-json", "not-json", "not-json", "not-a-house", "not-a-house", "not-kept"],
     thrown: ["HouseError not-json", "HouseError not-json", "HouseError not-a-house"],
     rooms: 4,
+    alarms: 0,
   });
 }
 

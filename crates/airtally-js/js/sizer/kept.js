@@ -2,11 +2,11 @@
 
 const PREFIX = "airtally.sizer.";
 
-/** The house that was kept under this name, if there is one that can be read. */
+/** What was kept under this name, as text. */
 export function kept(name) {
   if (!name) return null;
   try {
-    return JSON.parse(localStorage.getItem(PREFIX + name));
+    return localStorage.getItem(PREFIX + name);
   } catch {
     return null;
   }
