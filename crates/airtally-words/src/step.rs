@@ -58,6 +58,7 @@ pub const fn number_name(name: NumberName) -> &'static str {
         N::Length => "Length",
         N::Crossing => "Height where two tubes cross",
         N::Thickness => "Thickness of insulation",
+        N::Temperature => "Outdoor air at the unit",
         N::TrapDrop => "Drop of the trap",
         N::TrapSeal => "Water seal of the trap",
         N::Radius => "Smallest bend radius",

@@ -18,9 +18,11 @@ pub const PROGRAM: &str = "airtally_bg.wasm";
 const PACKED: &str = "packed.js";
 const PACK: &str = "
 const { readFileSync } = require('node:fs');
-const { gzipSync } = require('node:zlib');
-const letters = gzipSync(readFileSync(process.argv[1]), { level: 9 }).toString('base64');
-console.log('export default \"' + letters + '\";');";
+const [kit, program] = process.argv.slice(1);
+require(kit).gzip(readFileSync(program), { numiterations: 5 }, (error, bytes) => {
+  if (error) throw error;
+  console.log('export default \"' + Buffer.from(bytes).toString('base64') + '\";');
+});";
 
 /// Where the package is made.
 pub fn folder() -> PathBuf {
@@ -78,7 +80,8 @@ fn bind(tools: &[PathBuf], folder: &Path) -> Outcome {
 }
 
 fn pack(program: &Path, script: &Path) -> Outcome {
-    files::write(script, run::answer(Command::new("node").args(["-e", PACK, "--"]).arg(program))?)
+    let kit = node::kit()?.join("@gfx/zopfli");
+    files::write(script, run::answer(Command::new("node").args(["-e", PACK, "--"]).arg(kit).arg(program))?)
 }
 
 fn copy(from: &Path, to: &Path) -> Outcome {
