@@ -141,7 +141,8 @@ summary { min-block-size: 48px; padding-block: 0.7em; color: var(--accent); curs
   .rooms li, .ledger li, .checks li { break-inside: avoid; }
   .leaves .leaf { display: block; }
   .bar, .lead, .next, .adders, .away, .buttons, .undo { display: none; }
-  select, input { appearance: none; min-block-size: 0; padding-inline: 0; border-color: transparent; outline: none; }
+  select, input { appearance: none; min-block-size: 0; padding-inline: 0; border-color: transparent; }
+  :focus-visible { outline: none; }
 }
 `;
 
