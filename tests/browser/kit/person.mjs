@@ -66,9 +66,9 @@ export class Person {
 
   /** Waits until the field holds this text. */
   async reads(label, text) {
-    await this.page.waitForFunction(([field, wanted]) => field.value === wanted, [
-      await this.field(label).elementHandle(),
-      text,
-    ]).catch(async () => assert.equal(await this.field(label).inputValue(), text, `field “${label}”`));
+    // Asked anew each time: a change may draw the field again as another one.
+    const held = () => this.field(label).inputValue();
+    for (let tried = 0; tried < 100 && (await held()) !== text; tried += 1) await this.page.waitForTimeout(50);
+    assert.equal(await held(), text, `field “${label}”`);
   }
 }
