@@ -68,6 +68,13 @@ export const states = [
     await close.scrollIntoViewIfNeeded();
   } },
   { name: "tubes", steps: (person) => example(person, "Tubes") },
+  { name: "tubes-run", steps: async (person) => {
+    await example(person, "Parts");
+    await person.page.locator("#price-tube").fill("2.45");
+    await goTo(person, "Tubes");
+    await person.page.locator(".row-run .row-open").nth(1).click();
+    await person.page.locator(".row-run.is-open").scrollIntoViewIfNeeded();
+  } },
   { name: "tubes-unit", steps: async (person) => {
     await example(person, "Tubes");
     await person.presses("Your unit");
@@ -98,7 +105,8 @@ export const states = [
     await person.presses("What is laid");
     await person.chooses("Manifolds", "One for each air on every storey");
     await person.presses("What is laid");
-    await person.page.getByRole("heading", { name: "The riser" }).scrollIntoViewIfNeeded();
+    await person.presses("The riser");
+    await person.button("The riser").scrollIntoViewIfNeeded();
   } },
   { name: "parts", steps: (person) => example(person, "Parts") },
   { name: "parts-priced", steps: async (person) => {

@@ -1,7 +1,7 @@
 // The frame's side of embed.html. What a person typed goes only to the page that the address names, and only that page is heard.
 import { MOST, isMessage, message } from "./frame.js";
 
-const SETTLED = ["rules", "display", "heading", "ask", "look", "fixed", "readonly"];
+const SETTLED = ["rules", "display", "heading", "ask", "look", "lang", "fixed", "readonly"];
 const COLOURS = ["paper", "raised", "ink", "soft", "rule", "edge", "accent", "on-accent", "bad"];
 /** A change smaller than this is none. */
 const NOTHING = 2;
@@ -10,7 +10,9 @@ const wishes = new URLSearchParams(location.search);
 const host = origin(wishes.get("host"));
 const sizer = document.querySelector("airtally-sizer");
 const whole = document.querySelector("main");
-const hands = { take: () => sizer.take(), put: (house) => sizer.put(house), check: () => sizer.check() };
+// The window for printing holds everything up: the answer goes first.
+const print = async () => void setTimeout(() => sizer.print());
+const hands = { take: () => sizer.take(), put: (house) => sizer.put(house), check: () => sizer.check(), print };
 
 settle();
 if (parent !== window) talk();

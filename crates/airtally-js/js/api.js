@@ -15,22 +15,32 @@ export class HouseError extends Error {
 
 let beginning;
 let begun = false;
+let inside;
 
-/** Loads the program once, however often it is asked; a failure can be tried again. */
-export function begin(program) {
-  beginning ??= loaded(program).catch((reason) => {
+/** From now on the program is what this gives, where none is named: a script has it inside. */
+export function carry(gives) {
+  inside = gives;
+}
+
+export function carried() {
+  return inside?.();
+}
+
+/** Loads the program once, however often it is asked; a failure can be tried again. `gives` is asked for it only when it is needed. */
+export function begin(gives) {
+  beginning ??= loaded(gives).catch((reason) => {
     beginning = undefined;
     throw new HouseError({
       code: "not-loaded",
       message: `The program could not be loaded: ${reason?.message ?? reason}`,
-      hint: "Serve airtally_bg.wasm beside the script, or give its address or bytes to start(). A content security policy must allow 'wasm-unsafe-eval'.",
+      hint: "Serve airtally_bg.wasm beside the script, or give its address or bytes to start(). A content security policy must allow 'wasm-unsafe-eval', and its address in connect-src.",
     });
   });
   return beginning;
 }
 
-async function loaded(program) {
-  await load({ module_or_path: await program });
+async function loaded(gives) {
+  await load({ module_or_path: await gives() });
   begun = true;
 }
 

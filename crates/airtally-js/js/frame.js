@@ -57,6 +57,11 @@ export class SizerFrame extends EventTarget {
     return this.#ask("check");
   }
 
+  /** Prints what the frame shows. */
+  print() {
+    return this.#ask("print");
+  }
+
   /** Stops listening. */
   close() {
     removeEventListener("message", this.#hear);

@@ -298,7 +298,7 @@ export interface Sketch {
   people?: number | string | null;
   /** Air changes per hour at 50 Pa. */
   ach50?: number | string | null;
-  rooms?: SketchedRoom[];
+  rooms?: readonly SketchedRoom[];
 }
 
 export interface SketchedRoom {
@@ -331,10 +331,16 @@ export class HouseError extends Error {
   readonly path: string;
   /** What to do about it. */
   readonly hint: string;
+  private constructor();
 }
 
+/** A class of the surroundings, where these have it: no types of a page are needed under Node. */
+type Native<Name extends string> = typeof globalThis extends Record<Name, { prototype: infer Its }> ? Its : never;
+
 /** The program: where it is, its bytes, or compiled. */
-export type Program = URL | string | Request | Response | BufferSource | WebAssembly.Module;
+export type Program =
+  | string | ArrayBuffer | ArrayBufferView | Native<"URL"> | Native<"Request"> | Native<"Response">
+  | (typeof globalThis extends { WebAssembly: { Module: { prototype: infer Its } } } ? Its & object : never);
 
 /**
  * Loads the program; once, however often it is called. Without an argument it is taken from beside the script.

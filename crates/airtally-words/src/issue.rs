@@ -81,8 +81,9 @@ fn about_ducts(trouble: Trouble, place: &str) -> String {
             format::text(pascal, Unit::Pascal),
             format::text(limit, Unit::Pascal)
         ),
-        Trouble::Loud { decibel, limit } => format!(
-            "{place}: {} by the estimate, and {} is the most that is quiet.",
+        Trouble::Loud { level, decibel, limit } => format!(
+            "{place}: at {} {} by the estimate, and {} is the most that is quiet.",
+            label::level(level).to_ascii_lowercase(),
             format::text(decibel, Unit::DecibelA),
             format::text(limit, Unit::DecibelA)
         ),

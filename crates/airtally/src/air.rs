@@ -131,6 +131,8 @@ fn kelvin(temperature: Temperature) -> f64 {
     temperature.as_celsius() + ZERO_CELSIUS
 }
 
+/// Cold air holds so little vapour that it does not matter for its weight.
+pub(crate) const OUTDOOR_HUMIDITY: f64 = 0.8;
 /// K, exact by definition.
 const ZERO_CELSIUS: f64 = 273.15;
 /// Pa.

@@ -205,6 +205,8 @@ pub enum Formula {
     LeastInsulation,
     /// The thinnest insulation of a warm tube in the cold whose wall does not sweat inside.
     LeastAround,
+    /// Temperature of the outdoor air at the unit.
+    WarmedAir,
     /// Sound of the unit, less silencer, split, manifold, tube and opening, in the room.
     RoomSound,
     /// A voice of another room through both tubes and the manifold.

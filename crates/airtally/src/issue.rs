@@ -177,7 +177,9 @@ pub enum Trouble {
     },
     /// A room hears more than it should, by the estimate.
     Loud {
-        /// dB(A) at normal.
+        /// The lowest level at which it does.
+        level: Level,
+        /// dB(A) at that level.
         decibel: f64,
         /// dB(A).
         limit: f64,
@@ -290,11 +292,11 @@ impl Trouble {
             | T::ManyTubes { .. }
             | T::RunTakesMuch { .. }
             | T::LongerThanCoil { .. }
-            | T::Loud { .. }
+            | T::Loud { level: Level::Normal, .. }
             | T::VoiceHeard { .. }
             | T::StuffyNight { .. }
             | T::UndercutTall { .. } => Severity::Unusual,
-            T::BetweenRows { .. } | T::NoAwayRate | T::StepsRaiseTotal { .. } => Severity::Note,
+            T::BetweenRows { .. } | T::NoAwayRate | T::StepsRaiseTotal { .. } | T::Loud { .. } => Severity::Note,
         }
     }
 }

@@ -30,9 +30,9 @@ pub fn kit() -> Outcome<PathBuf> {
         return Ok(modules);
     }
     println!(
-        "Installing binaryen, terser, playwright-core, axe-core, jsqr, ajv, esbuild, zopfli, publint, are-the-types-wrong \
-         and TypeScript from npm: they make the page small and try it and the package. Once for this user, about 200 MB, some seconds \
-         to a minute."
+        "Installing binaryen, terser, zopfli, playwright-core, axe-core, jsqr, ajv, esbuild, vite, publint, \
+         are-the-types-wrong and TypeScript from npm: they make the page small and try it and the package. Once for this user, \
+         about 240 MB, some seconds to a minute."
     );
     install::in_one_move(&folder, |partial| {
         for name in ["package.json", "package-lock.json"] {

@@ -14,6 +14,16 @@ const GLUE: &str = "airtally.js";
 /// The program.
 pub const PROGRAM: &str = "airtally_bg.wasm";
 
+/// The same as a script, for `inline.js`: gzip, which every browser and Node unpack by themselves, in base64.
+const PACKED: &str = "packed.js";
+const PACK: &str = "
+const { readFileSync } = require('node:fs');
+const [kit, program] = process.argv.slice(1);
+require(kit).gzip(readFileSync(program), { numiterations: 5 }, (error, bytes) => {
+  if (error) throw error;
+  console.log('export default \"' + Buffer.from(bytes).toString('base64') + '\";');
+});";
+
 /// Where the package is made.
 pub fn folder() -> PathBuf {
     place::at("target/airtally-js")
@@ -32,6 +42,7 @@ pub fn package() -> Outcome {
     finish::make_script_smaller(&folder.join(GLUE))?;
     finish::shorten_imports(&folder.join(PROGRAM), &folder.join(GLUE))?;
     copy(&place::at("crates/airtally-js/js"), &folder)?;
+    pack(&folder.join(PROGRAM), &folder.join(PACKED))?;
     files::write(&folder.join("LICENSE"), files::bytes(&place::at("LICENSE"))?)
 }
 
@@ -63,8 +74,14 @@ fn bind(tools: &[PathBuf], folder: &Path) -> Outcome {
     let built = place::at("target").join(WASM).join("release/airtally_js.wasm");
     let mut command = Command::new("wasm-bindgen");
     command.env("PATH", place::path_with(tools)?).arg(built).arg("--out-dir").arg(folder);
-    command.args(["--target", "web", "--no-typescript", "--out-name", "airtally"]);
+    // Our scripts say where the program is: a bundler that read of it in the glue too would carry it where nobody asks for it.
+    command.args(["--target", "web", "--no-typescript", "--out-name", "airtally", "--omit-default-module-path"]);
     run::answer(&mut command).map(drop)
+}
+
+fn pack(program: &Path, script: &Path) -> Outcome {
+    let kit = node::kit()?.join("@gfx/zopfli");
+    files::write(script, run::answer(Command::new("node").args(["-e", PACK, "--"]).arg(kit).arg(program))?)
 }
 
 fn copy(from: &Path, to: &Path) -> Outcome {

@@ -60,10 +60,14 @@ async function inFrame(page, size) {
     const house = await sizer.take();
     const refused = await sizer.put({ airtally: 9 }).catch(({ code }) => code);
     const issues = await sizer.check();
+    const printed = new Promise((done) => (frame.contentWindow.print = () => done(frame.contentDocument.querySelectorAll("[data-airtally-paper]").length)));
+    await sizer.print();
+    const marked = await printed;
+    frame.contentWindow.dispatchEvent(new Event("afterprint"));
     sizer.close();
-    return { rooms: house.house.rooms.length, refused, issues: issues.length };
+    return { rooms: house.house.rooms.length, refused, issues: issues.length > 0, marked };
   });
-  assert.deepEqual({ ...said, issues: said.issues > 0 }, { rooms: 4, refused: "not-a-house", issues: true });
+  assert.deepEqual(said, { rooms: 4, refused: "not-a-house", issues: true, marked: 4 }, "printed: the sizer, and around it main, body and html");
   assert.equal(await settles(page, frame), height, "a message from elsewhere changes nothing");
 
   // Not from the page around it: must not be heard either.

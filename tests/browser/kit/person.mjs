@@ -1,8 +1,6 @@
 // A person at the page. Finds things as people do: by the words on and beside them.
 import assert from "node:assert/strict";
 
-const PATIENCE = 15_000;
-
 export class Person {
   constructor(page, site) {
     this.page = page;
@@ -66,12 +64,11 @@ export class Person {
     assert.equal(await within.getByText(text).filter({ visible: true }).count(), 0, `“${text}” can be seen`);
   }
 
-  /** Waits until the field holds this text: the one that has this label then, also in a tab that is not in front and draws nothing. */
+  /** Waits until the field holds this text. */
   async reads(label, text) {
-    const field = this.field(label);
-    for (const end = Date.now() + PATIENCE; Date.now() < end; await this.page.waitForTimeout(50)) {
-      if ((await field.inputValue()) === text) return;
-    }
-    assert.equal(await field.inputValue(), text, `field “${label}”`);
+    // Asked anew each time: a change may draw the field again as another one.
+    const held = () => this.field(label).inputValue();
+    for (let tried = 0; tried < 100 && (await held()) !== text; tried += 1) await this.page.waitForTimeout(50);
+    assert.equal(await held(), text, `field “${label}”`);
   }
 }

@@ -7,7 +7,7 @@ export const title = "publint and are-the-types-wrong find nothing; all of it ma
 const run = promisify(execFile);
 
 export default async function ({ yard, installed, packed }) {
-  const imports = ["airtally-js", "airtally-js/sizer", "airtally-js/frame"].map((path) => `import "${path}";`).join("");
+  const imports = ["airtally-js/inline", "airtally-js", "airtally-js/sizer", "airtally-js/frame"].map((path) => `import "${path}";`).join("");
   await run("node", ["--input-type=module", "--eval", imports], { cwd: yard });
   await says("publint/src/cli.js", ["run", installed, "--strict", "--pack", "false"]);
   // There is no CommonJS of it, on purpose.

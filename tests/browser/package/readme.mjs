@@ -1,12 +1,13 @@
 import assert from "node:assert/strict";
 import { execFile } from "node:child_process";
-import { readFile, writeFile } from "node:fs/promises";
+import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { promisify } from "node:util";
 import { require } from "../kit/browser.mjs";
+import { examples, page, shows } from "../kit/reader.mjs";
 import { serve } from "../kit/server.mjs";
 
-export const title = "the examples of the README run: under Node, on a page, through a bundler";
+export const title = "the examples of the README run: under Node, on a page under its policy, through a bundler, in one script";
 
 const run = promisify(execFile);
 
@@ -18,57 +19,64 @@ const PRINTS = [
 ];
 
 export default async function ({ yard, installed, browser }) {
-  const text = await readFile(join(installed, "README.md"), "utf8");
-  const examples = [...text.matchAll(/^```\w+ (node|page|bundle|sizer)\n(.*?)^```$/gms)];
-  const of = (kind) => examples.filter(([, its]) => its === kind).map(([, , code]) => code);
-  assert.deepEqual(["node", "page", "bundle", "sizer"].map((kind) => of(kind).length), [PRINTS.length, 1, 1, 1]);
-  for (const [at, code] of of("node").entries()) {
-    const file = join(yard, `example-${at}.mjs`);
-    await writeFile(file, code);
-    const { stdout } = await run("node", [file], { cwd: yard });
-    for (const line of PRINTS[at]) assert.match(stdout, line);
-  }
-  for (const kind of ["page", "sizer"]) await writeFile(join(yard, `${kind}.html`), html(of(kind)[0]));
-  await bundled(yard, of("bundle")[0]);
+  const its = await examples(installed);
+  assert.deepEqual(Object.keys(its).sort(), ["bundle", "frame", "inline", "node", "page", "policy", "sizer", "store", "vite", "vite.config"], "vite.mjs and a journey run the rest");
+  await underNode(yard, its.node);
+  const policy = its.policy[0].trim();
+  for (const kind of ["page", "sizer", "store"]) await writeFile(join(yard, `${kind}.html`), await strict(yard, kind, its[kind][0], policy));
+  await bundled(yard, "bundle", its.bundle[0], policy);
+  await bundled(yard, "inline", its.inline[0], policy.replace("connect-src 'self'", "connect-src 'none'"));
   const site = await serve(yard);
   try {
     // IRC 2021, table M1505.4.3(1): 1 501 to 3 000 ft² and 0 to 1 bedrooms, 45 cfm.
     await shows(browser, `${site.url}page.html`, /^Normal: 45\u00a0cfm$/);
     await shows(browser, `${site.url}bundle/index.html`, /^\d+ rule sets$/);
     await shows(browser, `${site.url}sizer.html`, /^Your house\n.*Ask us for an offer/s);
+    await comesBack(browser, `${site.url}store.html`);
+    const asked = await shows(browser, `${site.url}inline/index.html`, /^\d+ tubes\n.*Floor area/s);
+    assert.deepEqual(asked, ["/inline/index.html", "/inline/inline.js"], "no second file");
   } finally {
     await site.stop();
   }
 }
 
-/** The example as a page, with the package where a page would have it. */
-function html(code) {
-  return page(code.replace("./airtally-js/", "./node_modules/airtally-js/"));
+async function underNode(yard, codes) {
+  assert.equal(codes.length, PRINTS.length);
+  for (const [at, code] of codes.entries()) {
+    const file = join(yard, `example-${at}.mjs`);
+    await writeFile(file, code);
+    const { stdout } = await run("node", [file], { cwd: yard });
+    for (const line of PRINTS[at]) assert.match(stdout, line);
+  }
 }
 
-function page(body) {
-  return `<!doctype html><html lang="en"><meta charset="utf-8"><title>x</title><link rel="icon" href="data:,"><body>${body}</body></html>`;
+/** The example as a page under the policy, with the package where a page would have it and what stands in its script beside it. */
+async function strict(yard, kind, code, policy) {
+  const placed = code.replace("./airtally-js/", "./node_modules/airtally-js/");
+  const [whole, script] = placed.match(/<script type="module">\n(.*?)<\/script>/s) ?? [];
+  if (!whole) return page(placed, policy);
+  await writeFile(join(yard, `${kind}.js`), script);
+  return page(placed.replace(whole, `<script type="module" src="./${kind}.js"></script>`), policy);
 }
 
-async function bundled(yard, code) {
+/** What was typed is there again on the next visit. */
+async function comesBack(browser, url) {
+  const tab = await browser.newPage();
+  await tab.goto(url);
+  const field = tab.locator("airtally-sizer").getByLabel("Floor area").first();
+  await field.fill("31,5");
+  await tab.waitForFunction(() => localStorage.length === 1);
+  await tab.reload();
+  assert.equal(await field.inputValue(), "31,5");
+  await tab.close();
+}
+
+async function bundled(yard, name, code, policy) {
   const { build } = require("esbuild");
-  await writeFile(join(yard, "bundle.js"), code);
+  await writeFile(join(yard, `${name}.js`), code);
   await build({
-    entryPoints: [join(yard, "bundle.js")], outdir: join(yard, "bundle"), absWorkingDir: yard,
+    entryPoints: [join(yard, `${name}.js`)], outdir: join(yard, name), absWorkingDir: yard,
     bundle: true, format: "esm", minify: true, loader: { ".wasm": "file" }, logLevel: "silent",
   });
-  await writeFile(join(yard, "bundle", "index.html"), page(`<script type="module" src="./bundle.js"></script>`));
-}
-
-async function shows(browser, url, words) {
-  const tab = await browser.newPage();
-  const wrong = [];
-  tab.on("pageerror", (error) => wrong.push(String(error)));
-  tab.on("console", (message) => message.type() === "error" && wrong.push(message.text()));
-  await tab.goto(url);
-  const said = () => tab.evaluate(() => (document.querySelector("airtally-sizer")?.shadowRoot.querySelector(".sheet") ?? document.body).innerText.trim());
-  for (let wait = 0; wait < 50 && !words.test(await said()) && wrong.length === 0; wait += 1) await tab.waitForTimeout(100);
-  assert.deepEqual(wrong, [], url);
-  assert.match(await said(), words);
-  await tab.close();
+  await writeFile(join(yard, name, "index.html"), page(`<script type="module" src="./${name}.js"></script>`, policy));
 }

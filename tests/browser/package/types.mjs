@@ -23,6 +23,7 @@ export default async function ({ yard, installed }) {
     `import { HouseError, choices, sketch, start, tally } from "airtally-js";`,
     `import type { HouseFile, Offered, Tally } from "airtally-js";`,
     `import { SizerFrame } from "airtally-js/frame";`,
+    `import * as inline from "airtally-js/inline";`,
     `import "airtally-js/sizer";`,
     `import type { Display, HouseField, RoomField, RoomKind, RuleSetId, TubeSize, UnitId } from "airtally-js";`,
     `type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : false;`,
@@ -37,6 +38,8 @@ export default async function ({ yard, installed }) {
   ];
   await writeFile(join(yard, "types.ts"), `${lines.join("\n")}\n`);
   assert.deepEqual(complaints(join(yard, "types.ts")), []);
+  await writeFile(join(yard, "node.mts"), `${IN_NODE.join("\n")}\n`);
+  assert.deepEqual(complaints(join(yard, "node.mts"), ["lib.es2022.d.ts"]), []);
   await writeFile(join(yard, "wrong.ts"), `${WRONG.join("\n")}\n`);
   assert.deepEqual(complaints(join(yard, "wrong.ts")).map(([line]) => line), WRONG.map((_, at) => at + 1).slice(1), "each line but the first is wrong");
 }
@@ -48,21 +51,40 @@ const USED = [
   `  await start(new URL("file:///x"));`,
   `  const { levels, rooms } = tally(sketch({ rooms: [{ kind: "wc", area: "2 m2" }] }), { working: true });`,
   `  try { tally("{}"); } catch (error) { if (error instanceof HouseError && error.code === "not-json") return error.hint; }`,
+  `  await inline.start(fetch("x").then((answer) => answer.arrayBuffer()));`,
   `  const sizer = document.createElement("airtally-sizer");`,
   `  sizer.addEventListener("airtally-ask", ({ detail }) => detail.result.levels.boost.total.value.toFixed(1));`,
-  `  const taken: HouseFile = await new SizerFrame(document.createElement("iframe")).take();`,
+  `  document.addEventListener("airtally-fault", ({ detail }) => detail.hint.trim());`,
+  `  const frame = new SizerFrame(document.createElement("iframe"));`,
+  `  frame.addEventListener("ask", ({ detail }) => detail.house.house.rooms.length.toFixed());`,
+  `  frame.addEventListener("ready", { handleEvent() {} }, { once: true });`,
+  `  const taken: HouseFile = await frame.take();`,
   `  const { tubes }: Tally = await sizer.put(taken);`,
   `  sizer.house = sketch({ name: String(tubes.count) });`,
+  `  await sizer.print();`,
+  `  const facts = { rooms: [{ kind: "wc", area: 2 }] } as const;`,
+  `  sizer.house = inline.sketch(facts);`,
   `  return levels.normal.required.text + (rooms[0]?.supply?.run.mark ?? choices().rules[0]?.name);`,
   `}`,
 ];
 
+/** Under Node: nothing of a page, and not one type of it is known. */
+const IN_NODE = [
+  `import { HouseError, sketch, start, tally } from "airtally-js";`,
+  `await start("file:///x");`,
+  `await start(new Uint8Array(8));`,
+  `export const count: number = tally(sketch({ floorArea: 150 })).tubes.count;`,
+  `export const isOurs = (error: unknown): boolean => error instanceof HouseError && error.code === "not-json";`,
+];
+
 const WRONG = [
-  `import { sketch, tally } from "airtally-js";`,
+  `import { HouseError, sketch, start, tally } from "airtally-js";`,
   `tally({ airtally: 2 });`,
   `sketch({ rooms: [{ kind: "ballroom" }] });`,
   `export const supply: string = tally("").rooms[0]!.supply.normal.text;`,
   `export const value: bigint = tally("").step.value;`,
+  `start(7);`,
+  `new HouseError();`,
 ];
 
 /** Of lines and rooms alike in shape one stands for all: a compiler reads slowly. */
@@ -87,12 +109,12 @@ function ids(list) {
   return list.map(({ id }) => id);
 }
 
-/** What the compiler says, with the line. */
-function complaints(file) {
+/** What the compiler says, with the line; it reads our own types as closely as the file. */
+function complaints(file, lib = ["lib.es2022.d.ts", "lib.dom.d.ts"]) {
   const ts = require("typescript");
   const options = {
     strict: true, noEmit: true, skipDefaultLibCheck: true, exactOptionalPropertyTypes: true, noUncheckedIndexedAccess: true,
-    target: ts.ScriptTarget.ES2022, lib: ["lib.es2022.d.ts", "lib.dom.d.ts"],
+    target: ts.ScriptTarget.ES2022, lib,
     module: ts.ModuleKind.NodeNext, moduleResolution: ts.ModuleResolutionKind.NodeNext, types: [],
   };
   const program = ts.createProgram([file], options);

@@ -4,7 +4,7 @@ use super::choice::options;
 use super::defaults::default_of;
 use crate::context::View;
 use crate::desk::{Move, field_id};
-use crate::ui::field::{self, field};
+use crate::ui::field::{self, Writing, field};
 use airtally::edit::Edit;
 use airtally::entry::Limit;
 use airtally::house::Field;
@@ -49,6 +49,7 @@ fn of_document(view: &View, at: Field, on_enter: Option<&Callback<()>>) -> Typin
         unit,
         units: at.units(),
         limit: at.limit(),
+        legs: at.has_legs(),
         trouble: trouble.map(|issue| (issue.trouble, beside(issue, house))),
         typed: Callback::from(move |(text, taken): (String, Unit)| {
             if taken != unit {
@@ -76,6 +77,8 @@ pub struct Typing {
     pub units: &'static [Unit],
     /// What is accepted.
     pub limit: Option<Limit>,
+    /// Whether it may be a sum of legs.
+    pub legs: bool,
     /// What is wrong or doubtful, and the sentence for it.
     pub trouble: Option<(Trouble, String)>,
     /// Told the text and its unit when either changes.
@@ -108,7 +111,7 @@ fn made(of: Typing) -> field::Field {
         hint: of.label.hint.into(),
         text: text.into(),
         placeholder: usual.into(),
-        number: of.limit.is_some(),
+        writing: of.limit.map_or(Writing::Letters, |limit| writing(limit, of.legs)),
         units: chips(of.limit, units, unit),
         units_label: say::unit_of(of.label.name),
         error,
@@ -117,6 +120,14 @@ fn made(of: Typing) -> field::Field {
         on_text: typed.reform(move |text: String| (text, unit)),
         on_unit,
         on_enter: of.on_enter,
+    }
+}
+
+fn writing(limit: Limit, legs: bool) -> Writing {
+    match limit.range {
+        _ if legs => Writing::Letters,
+        (least, _) if least < 0.0 => Writing::Signed,
+        _ => Writing::Number,
     }
 }
 

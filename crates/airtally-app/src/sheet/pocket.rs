@@ -77,6 +77,7 @@ fn slot_field(view: &View, slot: Slot) -> Html {
         unit,
         units: slot.units(),
         limit: Some(limit),
+        legs: false,
         trouble,
         typed: Callback::from(move |(text, unit): (String, Unit)| hands.make(Move::Scratch(slot, text, unit))),
         on_enter: None,

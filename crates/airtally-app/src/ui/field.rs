@@ -20,8 +20,8 @@ pub struct Field {
     pub text: AttrValue,
     /// Shown faintly in an empty box.
     pub placeholder: AttrValue,
-    /// A number, typed on a number pad where there is one.
-    pub number: bool,
+    /// How it is typed.
+    pub writing: Writing,
     /// Units to choose from.
     pub units: Vec<Chip>,
     /// What the choice of units is called.
@@ -38,6 +38,17 @@ pub struct Field {
     pub on_unit: Callback<usize>,
     /// Told when Enter is pressed.
     pub on_enter: Option<Callback<()>>,
+}
+
+/// What a box is typed into with.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Writing {
+    /// All letters: words, or several numbers with signs between.
+    Letters,
+    /// A number that may be below nought: the number pads of some phones have no minus.
+    Signed,
+    /// A number, on a number pad where there is one.
+    Number,
 }
 
 /// Draws a field.
@@ -84,9 +95,10 @@ fn input(field: &Field) -> El {
             on_text.emit(input.value());
         }
     });
-    let class = if field.number { "entry-text entry-number" } else { "entry-text" };
+    let class = if field.writing == Writing::Letters { "entry-text" } else { "entry-text entry-number" };
+    let pad = (field.writing == Writing::Number).then_some("decimal");
     let input = tag("input", class).attr("id", field.id.clone()).attr("type", "text").attr("autocomplete", "off");
-    let input = input.attr("enterkeyhint", "done").attr_if("inputmode", field.number.then_some("decimal"));
+    let input = input.attr("enterkeyhint", "done").attr_if("inputmode", pad);
     let input = input.value(field.text.clone()).attr("placeholder", field.placeholder.clone());
     let input = input.attr_if("aria-describedby", described_by(field));
     let input = input.attr_if("aria-invalid", field.error.is_some().then_some("true"));

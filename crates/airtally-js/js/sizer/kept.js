@@ -2,22 +2,24 @@
 
 const PREFIX = "airtally.sizer.";
 
-/** The house that was kept under this name, if there is one that can be read. */
+/** What was kept under this name, as text. */
 export function kept(name) {
   if (!name) return null;
   try {
-    return JSON.parse(localStorage.getItem(PREFIX + name));
+    return localStorage.getItem(PREFIX + name);
   } catch {
     return null;
   }
 }
 
+/** Whether all is well: where storage is forbidden or full the house stays on the page. */
 export function keep(name, house) {
-  if (!name) return;
+  if (!name) return true;
   try {
     localStorage.setItem(PREFIX + name, JSON.stringify(house));
+    return true;
   } catch {
-    // Storage is forbidden or full: the house stays on the page.
+    return false;
   }
 }
 
@@ -29,6 +31,6 @@ export function forget(name) {
     if (text !== null) localStorage.setItem(`${PREFIX}${name}.aside.${new Date().toISOString()}`, text);
     localStorage.removeItem(PREFIX + name);
   } catch {
-    // As above.
+    // Storage is forbidden or full.
   }
 }

@@ -133,9 +133,16 @@ summary { min-block-size: 48px; padding-block: 0.7em; color: var(--accent); curs
   .air svg { fill: Canvas; stroke: CanvasText; }
   .step[aria-current] { border-color: Highlight; }
 }
+/* Paper is white, whatever the page is. */
 @media print {
+  :host { color-scheme: light !important; --paper: #fff; --raised: #fff; --ink: #000; --soft: #333; --rule: #999; --edge: #555; --accent: #000; --bad: #000; }
+  .sheet { padding: 0; }
+  .air { print-color-adjust: exact; }
+  .rooms li, .ledger li, .checks li { break-inside: avoid; }
   .leaves .leaf { display: block; }
-  .bar, .next, .adders, .away, .buttons, .undo { display: none; }
+  .bar, .lead, .next, .adders, .away, .buttons, .undo { display: none; }
+  select, input { appearance: none; min-block-size: 0; padding-inline: 0; border-color: transparent; }
+  :focus-visible { outline: none; }
 }
 `;
 

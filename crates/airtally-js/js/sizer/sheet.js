@@ -9,6 +9,8 @@ import { WORDS } from "./words.js";
 const LEAVES = ["house", "air", "tubes"];
 /** How long a screen reader is left in peace while somebody types. */
 const QUIET = 900;
+/** The page around may be in another language. */
+const ENGLISH = { lang: "en", dir: "ltr" };
 
 export class Sheet {
   #root;
@@ -40,7 +42,7 @@ export class Sheet {
 
   /** Says that there will be nothing. */
   fails() {
-    this.#root.replaceChildren(el("p", { class: "sheet", role: "alert" }, WORDS.fails));
+    this.#root.replaceChildren(el("p", { class: "sheet", role: "alert", ...ENGLISH }, WORDS.fails));
   }
 
   #draw(wishes, asked) {
@@ -50,8 +52,8 @@ export class Sheet {
     const leaves = { house: el("div", { class: "fields" }, this.#choices(selects, wishes), rooms.node), air: el("div"), tubes: el("div") };
     const place = el("div", { class: "checks" });
     const status = el("p", { class: "aloud", role: "status" });
-    const sheet = el("div", { class: "sheet", part: "sheet" },
-      heading(wishes.level, { class: "title", part: "heading" }, wishes.heading ?? WORDS.heading),
+    const sheet = el("div", { class: "sheet", part: "sheet", ...ENGLISH },
+      heading(wishes.level, { class: "title", part: "heading", ...(wishes.heading !== null && wishes.around) }, wishes.heading ?? WORDS.heading),
       el("p", { class: "soft lead" }, WORDS.lead),
       this.#bar(),
       el("div", { class: "leaves" }, LEAVES.map((leaf) => this.#leaf(leaf, leaves[leaf], wishes))),
@@ -101,8 +103,8 @@ export class Sheet {
     return el("div", { class: "pair" }, field("rules"), field("display"));
   }
 
-  #foot({ asks }) {
-    const ask = asks && el("button", { type: "button", class: "main", part: "button", click: () => this.#hands.asks() }, asks);
+  #foot({ asks, around }) {
+    const ask = asks && el("button", { type: "button", class: "main", part: "button", ...around, click: () => this.#hands.asks() }, asks);
     const save = el("button", { type: "button", class: "quiet", click: () => this.#save() }, WORDS.save);
     return el("div", { class: "foot" }, el("div", { class: "buttons" }, ask, save), el("p", { class: "soft small" }, WORDS.aid));
   }

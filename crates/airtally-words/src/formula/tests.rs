@@ -16,7 +16,7 @@ use airtally::transfer;
 use airtally::working::Working;
 
 /// In the order of the enum, from its first to its last.
-pub(crate) const ALL: [F; 103] = [
+pub(crate) const ALL: [F; 104] = [
     F::FloorArea,
     F::AshraeTotal,
     F::AshraeTable,
@@ -118,6 +118,7 @@ pub(crate) const ALL: [F; 103] = [
     F::Throw,
     F::LeastInsulation,
     F::LeastAround,
+    F::WarmedAir,
     F::RoomSound,
     F::VoiceHeard,
 ];

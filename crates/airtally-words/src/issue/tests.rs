@@ -139,7 +139,7 @@ fn troubles() -> Vec<Trouble> {
         Trouble::ManyTubes { count: 6 },
         Trouble::RunTakesMuch { pascal: 57.0, limit: 40.0 },
         Trouble::LongerThanCoil { metres: 61.0, coil: 50.0 },
-        Trouble::Loud { decibel: 34.0, limit: 30.0 },
+        Trouble::Loud { level: Level::Normal, decibel: 34.0, limit: 30.0 },
         Trouble::StuffyNight { ppm: 1340.2, limit: 1000.0 },
         Trouble::UndercutTall { mm: 31.6 },
     ];

@@ -13,8 +13,12 @@ pub const SUPPLY_PORTS: &str = "Supply ports";
 pub const EXTRACT_PORTS: &str = "Extract ports";
 /// Below both.
 pub const PORTS_NOTE: &str = "Spare ports are counted in; cap them.";
-/// Beside a length.
-pub const CUT_EACH: &str = " to cut for each tube";
+/// Before what decides the number of tubes.
+pub const WHY: &str = "Why so many";
+/// Before a length.
+pub const CUT: &str = "Cut";
+/// Beside it.
+pub const CUT_EACH: &str = "for each tube";
 /// The run with the most resistance.
 pub const INDEX_RUN: &str = "most of its side: leave it open";
 /// Over the drawing of everything.
@@ -27,23 +31,21 @@ pub const RISER_DESCRIBED: &str = "Drawing: the unit at the foot, a manifold for
 pub const LADDER_DESCRIBED: &str =
     "Drawing: how the pressure of this side is used up, from the grille outdoors to the run that takes most.";
 /// Before how far the valve blows.
-pub const BLOWS: &str = "a nozzle blows";
+pub const BLOWS: &str = "A nozzle blows";
 /// Between the nearest and the farthest.
 pub const TO: &str = "to";
-/// Before what the room hears.
-pub const HEARD: &str = "heard";
 /// Below the runs of a side.
 pub const HEARD_NOTE: &str = "What is heard is an estimate of ±5 dB without the valve’s own noise; how far it blows is for a plain nozzle on the wall. The valve’s data tell both.";
 /// Before what a run takes.
-pub const RUN_TAKES: &str = "takes";
+pub const RUN_TAKES: &str = "Takes";
 /// Before what must be added.
-pub const THROTTLE: &str = "throttle";
+pub const THROTTLE: &str = "Throttle";
 /// Before the hole that adds it.
 pub const HOLE: &str = "or a hole of";
 /// Before the setting of its valve.
 pub const SETTING: &str = "valve at";
 /// Before the air of a run as it was pulled.
-pub const AS_PULLED: &str = "as pulled it gets";
+pub const AS_PULLED: &str = "As pulled";
 /// Over the pressures of the unit.
 pub const DUTY: &str = "The unit must give";
 /// Below them.
@@ -52,8 +54,6 @@ pub const DUTY_NOTE: &str = "Outside itself, with clean filters: index run, main
 pub const FAN_POWER: &str = "Specific fan power";
 /// Between the ends of a band.
 pub const LIKELY: &str = "likely";
-/// Before what is heard of a voice.
-pub const VOICE: &str = "a voice in";
 /// On to the next stage.
 pub const NEXT_STEPS: &str = "Next: the steps";
 
@@ -185,9 +185,31 @@ pub fn likely(low: &str, high: &str, jumps: bool) -> String {
     [low, " to ", high, jumps].concat()
 }
 
-/// What is heard of a voice: `a voice in Kitchen is heard here with 8 dB(A)`.
+/// Before what is heard of a voice.
 pub fn voice(room: &str) -> String {
-    [VOICE, " ", room, " is heard here with"].concat()
+    ["A voice in ", room].concat()
+}
+
+/// Before a speed.
+pub const fn speed_name(level: Level) -> &'static str {
+    match level {
+        Level::Boost => "Speed at boost",
+        Level::Normal | Level::Away => "Speed",
+    }
+}
+
+/// Before what the room hears.
+pub const fn heard_name(level: Level) -> &'static str {
+    match level {
+        Level::Boost => "At boost",
+        Level::Normal | Level::Away => "Heard",
+    }
+}
+
+/// What a length does to its side and to the price.
+pub fn side_follows(room: &str, takes: &str, price: Option<&str>) -> String {
+    let price = price.map_or(String::new(), |price| [" Parts and work so far: ", price, "."].concat());
+    ["Most of this side takes ", room, ": ", takes, ".", &price].concat()
 }
 
 /// Read out before a level of sound.

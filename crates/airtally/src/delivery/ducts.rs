@@ -89,7 +89,7 @@ impl Ducts {
         let rated = Pressure::of(givens.measure(GivenId::ValvePressure))?;
         Some(Self {
             indoor: Air::at(temperature(GivenId::IndoorTemperature)?, humidity, pressure)?,
-            outdoor: Air::at(temperature(GivenId::OutdoorTemperature)?, OUTDOOR_HUMIDITY, pressure)?,
+            outdoor: Air::at(temperature(GivenId::OutdoorTemperature)?, air::OUTDOOR_HUMIDITY, pressure)?,
             section,
             radius: givens.value(GivenId::BendRadius) * outside_mm / section.hydraulic_bore().as_mm(),
             bends: Bends::right(givens.value(GivenId::RunBends) as u32),
@@ -229,5 +229,3 @@ const RIGHT_ANGLE: f64 = 90.0;
 const MAIN_RADIUS: f64 = 1.0;
 /// m³/h at which valves are compared here.
 const VALVE_FLOW: f64 = 30.0;
-/// Cold air holds so little vapour that it does not matter for its weight.
-const OUTDOOR_HUMIDITY: f64 = 0.8;

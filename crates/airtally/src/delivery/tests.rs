@@ -172,6 +172,11 @@ fn what_goes_wrong_goes_where_it_must() {
     let leaking = Trial { leaks: true, ..Trial::default() };
     let side = tried(&flow, leaking).swap_remove(0);
     assert!(side.leaks > Flow::ZERO && (side.rooms() + side.leaks - side.unit).abs().as_m3h() < 1e-6);
+    // A manifold on each storey has mains of its own that leak too.
+    let up = Edit::SetStorey(room, 1).apply(&flow);
+    let spread = Edit::Choose(Choices { manifolds: Manifolds::Storeys, ..up.choices }).apply(&up);
+    let leaks = |house: &House| tried(house, leaking).swap_remove(0).leaks;
+    assert!(leaks(&spread) > leaks(&up) * 1.05, "{:?} {:?}", leaks(&spread), leaks(&up));
     // A mishap takes air from its room and gives some to the others.
     for mishap in Mishap::ALL {
         let trial = Trial { mishap: Some((room, mishap)), ..Trial::default() };

@@ -11,7 +11,7 @@ use crate::house::{Fans, HouseField, Role, RoomId};
 use crate::network::Fan;
 use crate::on_site::house_pressure;
 use crate::power::power;
-use crate::quantity::{Area, Flow, Pressure, Unit};
+use crate::quantity::{Area, Flow, Length, Pressure, Unit};
 use crate::rules::{Air, Level};
 use crate::runs::{Run, Runs};
 use crate::shares::Shares;
@@ -179,12 +179,20 @@ impl Trying<'_> {
             let tube =
                 |(run, _): &(&Run, Pressure)| around * (run.length(self.givens) * f64::from(run.tubes.value)).as_m();
             let tubes = plan.runs.iter().map(tube).fold(0.0, |sum, wall| sum + wall.as_m());
-            let main = plan.mains.trunk.section.perimeter().as_m() * self.givens.length(GivenId::MainLength).as_m();
+            let main = plan.mains.trunk.section.perimeter().as_m() * self.main_length(plan).as_m();
             Flow::from_ls(self.givens.value(GivenId::LeakFactor) * (tubes + main))
         });
         let leaks = at_one_pascal.as_m3h();
         let exponent = 1.0 / leak::EXPONENT;
         (leaks > 0.0).then(|| PowerLaw { scale: power(1.0 / leaks, exponent), exponent })
+    }
+
+    /// All mains of this side between unit and manifolds.
+    fn main_length(&self, plan: &Plan) -> Length {
+        let own = plan.manifolds.iter().filter(|manifold| manifold.air == self.side.air);
+        let branches = own.filter_map(|manifold| plan.mains.branch(manifold));
+        let length = branches.fold(Length::ZERO, |sum, path| sum + path.length);
+        if length > Length::ZERO { length } else { self.givens.length(GivenId::MainLength) }
     }
 
     /// What the leak test says of this side, at 1 Pa.

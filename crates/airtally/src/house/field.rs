@@ -79,6 +79,11 @@ impl Field {
         }
     }
 
+    /// Whether it may be a way of several legs, with bends.
+    pub const fn has_legs(self) -> bool {
+        matches!(self, Self::Room(_, RoomField::SupplyRun | RoomField::ExtractRun))
+    }
+
     /// The unit a bare number is taken in while these units are shown.
     pub fn unit(self, display: Display) -> Unit {
         let own = self.limit().map_or(Unit::Ratio, |limit| limit.unit);

@@ -166,7 +166,7 @@ impl Making<'_> {
     fn mains(&mut self) {
         let givens = self.of.givens;
         let size = Size::Bore(givens.length(G::ColdDuct));
-        self.main(size);
+        let main = self.main(size);
         self.given((P::OutsideDuct, size), SIDES, G::OutdoorDuct);
         let ducted = self.mains_count() + SIDES;
         self.given((P::Bend, size), ducted, G::MainBends);
@@ -174,14 +174,14 @@ impl Making<'_> {
         self.each((P::Intake, size), 1.0, 1.0);
         self.each((P::Exhaust, size), 1.0, 1.0);
         self.each((P::Sleeve, size), SIDES, 1.0);
-        let ducts = self.mains_count() * givens.value(G::MainLength) + SIDES * givens.value(G::OutdoorDuct);
+        let ducts = main + SIDES * givens.value(G::OutdoorDuct);
         self.holds((P::Bracket, size), ducts, G::BracketSpacing);
         let bends = ducted * givens.value(G::MainBends);
         self.each((P::Joint, size), bends + ducted, ENDS);
     }
 
-    /// The mains: one for each air or, where each storey has manifolds, one for each of these with its rise.
-    fn main(&mut self, size: Size) {
+    /// The mains: one for each air or, where each storey has manifolds, one for each of these with its rise. Their metres.
+    fn main(&mut self, size: Size) -> f64 {
         let rises = self.of.runs.manifolds.iter().filter(|own| own.storey.is_some());
         let rise = rises.fold(Length::ZERO, |sum, own| sum + own.rise);
         let length = self.of.givens.term("L_main", G::MainLength);
@@ -194,6 +194,7 @@ impl Making<'_> {
         ];
         let line = self.working.record(Formula::MainMetres, (metres, Unit::Metre), &PRACTICE, &terms);
         self.put((P::Main, size), Traced { value: metres, line });
+        metres
     }
 
     fn mains_count(&self) -> f64 {

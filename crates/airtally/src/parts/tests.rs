@@ -1,6 +1,7 @@
 use super::{Group, Part, Size};
 use crate::edit::Edit;
-use crate::house::{Field, House, RoomField, RoomKind};
+use crate::given::GivenId;
+use crate::house::{Choices, Field, House, Manifolds, RoomField, RoomKind};
 use crate::money::Money;
 use crate::quantity::Unit;
 use crate::report::Report;
@@ -40,6 +41,23 @@ fn the_list_follows_the_tubes() {
     assert_eq!(cut as f64, tubes);
     let fits = |coil: &super::Coil| coil.pieces.iter().map(|piece| piece.length.as_m()).sum::<f64>() <= 50.0 + 1e-9;
     assert!(report.take_off().coils.iter().all(fits));
+}
+
+/// Worked by hand: each of the two airs has a main and one more to its manifold on the other storey, one storey higher; outdoor
+/// and exhaust duct hang as well.
+#[test]
+fn brackets_hold_what_rises_too() {
+    let upstairs = [1, 3].into_iter().fold(house(), |house, at| {
+        let id = house.rooms[at].id;
+        Edit::SetStorey(id, 1).apply(&house)
+    });
+    let choices = Choices { manifolds: Manifolds::Storeys, ..upstairs.choices };
+    let report = Report::of(Edit::Choose(choices).apply(&upstairs));
+    let given = |id| report.givens().value(id);
+    let rise = report.runs().manifolds.iter().fold(0.0, |sum, own| sum + own.rise.as_m());
+    assert!(rise > 4.0, "{rise}");
+    let metres = 4.0 * given(GivenId::MainLength) + rise + 2.0 * given(GivenId::OutdoorDuct);
+    assert_eq!(quantity(&report, Part::Bracket), f64::ceil(metres / given(GivenId::BracketSpacing)));
 }
 
 #[test]

@@ -4,6 +4,7 @@ use super::sources::{at_speed, bend, fan, fan_bands, straight, valve};
 use super::spectrum::{Spectrum, lg};
 use super::voice::{Speaking, Voice};
 use super::ways;
+use crate::by_room::ByRoom;
 use crate::delivery::Delivery;
 use crate::facts::{Facts, RoomFacts};
 use crate::formula::Formula;
@@ -75,16 +76,18 @@ pub fn heard(
     let silencer = measured_silencer(ways::silencer(main, givens.length(G::SilencerLength), lining), givens);
     let opening = ways::end_reflection(valve);
     let chain = Chain { givens, shares, silencer, main, bore: runs.bore, opening };
-    let speaking = Speaking::of(givens, runs, valve, opening);
+    let mut rooms = ByRoom::with_space_for(facts.rooms.len());
+    facts.rooms.iter().for_each(|room| rooms.put(room.id, room));
+    let speaking = Speaking::of(givens, runs, (valve, opening), |id| chain.room(rooms.get(id)?));
     let mut all = Vec::new();
     for side in &delivery.sides {
         let normal = chain.entering(Level::Normal, side.normal.value);
         let Some((normal, boost)) = normal.zip(chain.entering(Level::Boost, side.boost.value)) else { continue };
         for run in runs.side(side.air) {
-            let Some(room) = facts.rooms.iter().find(|room| room.id == run.room) else { continue };
+            let Some(room) = rooms.get(run.room) else { continue };
             let Some(mut heard) = chain.levels(run, room, [&normal, &boost], working) else { continue };
             chain.warn(&heard, issues);
-            heard.voice = speaking.heard(run, |id| chain.room(facts.rooms.iter().find(|room| room.id == id)?), working);
+            heard.voice = chain.room(room).and_then(|hears| speaking.heard(run, hears, working));
             chain.warn_of(heard.voice, run, issues);
             all.push(heard);
         }
@@ -116,9 +119,11 @@ impl Chain<'_> {
     }
 
     fn warn(&self, heard: &Heard, issues: &mut Vec<Issue>) {
-        let (decibel, limit) = (heard.normal.value, self.givens.value(heard.limit));
-        if decibel > limit {
-            issues.push(Issue::new(Place::Room(heard.room), Trouble::Loud { decibel, limit }));
+        let limit = self.givens.value(heard.limit);
+        let levels = [(Level::Normal, heard.normal), (Level::Boost, heard.boost)];
+        if let Some((level, sound)) = levels.into_iter().find(|(_, sound)| sound.value > limit) {
+            let trouble = Trouble::Loud { level, decibel: sound.value, limit };
+            issues.push(Issue::new(Place::Room(heard.room), trouble));
         }
     }
 

@@ -49,9 +49,11 @@ fn curves_end_at_both_ends() {
 mod of_a_house {
     use crate::edit::Edit;
     use crate::given::GivenId;
-    use crate::house::{Field, House, RoomField, RoomKind};
+    use crate::house::{Choices, Field, House, RoomField, RoomKind};
+    use crate::issue::{Issue, Place, Severity, Trouble};
     use crate::quantity::Unit;
     use crate::report::Report;
+    use crate::rules::{Level, RuleSet};
 
     fn house() -> House {
         let rooms = [(RoomKind::Living, "24"), (RoomKind::MainBedroom, "14"), (RoomKind::Kitchen, "12")];
@@ -94,6 +96,30 @@ mod of_a_house {
         for heard in Report::of(house).heard() {
             assert!(heard.boost.value >= heard.normal.value, "{heard:?}");
         }
+    }
+
+    #[test]
+    fn a_room_is_loud_at_the_lowest_level_that_passes_its_limit() {
+        let said = |limit: f64| {
+            // Its boost is 130 % of normal.
+            let rules = Choices { rules: RuleSet::PassiveHouse, ..house().choices };
+            let house = set(&Edit::Choose(rules).apply(&house()), GivenId::QuietLiving, &limit.to_string());
+            let house = set(&house, GivenId::UnitSound, "70");
+            let report = Report::of(house);
+            let heard = *report.heard().iter().find(|heard| heard.limit == GivenId::QuietLiving).unwrap();
+            let of = |issue: &&Issue| issue.place == Place::Room(heard.room) && issue.code() == "loud";
+            let issue = report.issues().iter().find(of).copied();
+            (heard.normal.value, heard.boost.value, issue.map(|issue| (issue.trouble, issue.severity())))
+        };
+        let (normal, boost, _) = said(35.0);
+        assert!(boost > normal + 1.0, "{normal} {boost}");
+        let level = |limit: f64| match said(limit).2 {
+            Some((Trouble::Loud { level, .. }, severity)) => Some((level, severity)),
+            _ => None,
+        };
+        assert_eq!(level(normal - 0.5), Some((Level::Normal, Severity::Unusual)));
+        assert_eq!(level(normal + 0.5), Some((Level::Boost, Severity::Note)));
+        assert_eq!(level(boost + 0.5), None);
     }
 
     /// Rayleigh: a sound and an ear may change places. Two rooms with one tube each hear one another alike, each as large as it is.

@@ -27,11 +27,32 @@ pub struct Voice {
 /// What is the same for all rooms of a house.
 pub(super) struct Speaking<'a> {
     givens: &'a Givens,
-    runs: &'a Runs,
     /// dB(A) that go into a tube and would come out of it again at once.
     through: f64,
     /// Area of the main in tubes.
     main: f64,
+    /// By the place of the manifold.
+    manifolds: Vec<Manifold>,
+}
+
+/// What comes into one manifold.
+#[derive(Clone, Copy, Default)]
+struct Manifold {
+    tubes: f64,
+    /// The loudest, and the loudest but that one.
+    loudest: [Option<Mouth>; 2],
+}
+
+/// A room that speaks.
+#[derive(Clone, Copy)]
+struct Mouth {
+    room: RoomId,
+    /// What the room does to a voice in it, dB.
+    speaking: f64,
+    /// Length of its tubes, m.
+    way: f64,
+    /// Both together, dB.
+    comes: f64,
 }
 
 impl<'a> Speaking<'a> {
@@ -39,30 +60,42 @@ impl<'a> Speaking<'a> {
     ///
     /// * Equation: `L_W = L_p,1m + 11 + 10·lg S − 6`, less what each opening throws back; 11 from 1 m to power, `10·lg(4π)`
     /// * Source: intensity of a diffuse field on an opening
-    pub fn of(givens: &'a Givens, runs: &'a Runs, valve: Length, opening: [f64; 8]) -> Self {
+    ///
+    /// `room` is what a room does to sound: once where it speaks, once where it is heard.
+    pub fn of(
+        givens: &'a Givens,
+        runs: &Runs,
+        (valve, opening): (Length, [f64; 8]),
+        room: impl Fn(RoomId) -> Option<f64>,
+    ) -> Self {
         let caught = POWER + 10.0 * lg(valve.section().as_m2()) - DIFFUSE;
         let through = VOICE.less(opening).less(opening).a_weighted() + caught;
         let main = givens.length(G::ColdDuct).section().as_m2() / runs.section.area().as_m2();
-        Self { givens, runs, through, main }
+        let mut manifolds = vec![Manifold::default(); runs.manifolds.len()];
+        for run in runs.runs.iter().filter(|run| run.tubes.value > 0) {
+            let Some(manifold) = manifolds.get_mut(run.manifold) else { continue };
+            manifold.tubes += f64::from(run.tubes.value);
+            let way = run.length(givens).as_m();
+            manifold.loudest = room(run.room).map_or(manifold.loudest, |speaking| {
+                let comes = speaking - givens.value(G::TubeDamping) * way;
+                manifold.with(Mouth { room: run.room, speaking, way, comes })
+            });
+        }
+        Self { givens, through, main, manifolds }
     }
 
-    /// The loudest voice in a room from any other on the same manifold. `room` is what a room does to sound: once where it
-    /// speaks, once where it is heard.
+    /// The loudest voice in a room from any other on the same manifold. `hears` is what the room does to sound.
     ///
     /// * Equation: `L = L_valves + room₁ − a·(L₁ + L₂) − box − 10·lg((Σn + m)/n) + room₂`
     /// * Errors: ±5 dB; what goes through walls and doors is not in it
-    pub fn heard(&self, run: &Run, room: impl Fn(RoomId) -> Option<f64>, working: &mut Working) -> Option<Voice> {
-        let beside = || self.runs.runs.iter().filter(|other| other.air == run.air && other.manifold == run.manifold);
-        let length = |run: &Run| run.length(self.givens).as_m();
-        let speaks = |other: &Run| Some((other.room, room(other.room)?, length(run) + length(other)));
-        let others = beside().filter(|other| other.room != run.room && other.tubes.value > 0).filter_map(speaks);
-        let metre = self.givens.value(G::TubeDamping);
-        let comes = |(_, speaking, way): (RoomId, f64, f64)| speaking - metre * way;
-        let (from, speaking, way) = others.reduce(|most, own| if comes(own) > comes(most) { own } else { most })?;
-        let tubes = beside().fold(0.0, |sum, other| sum + f64::from(other.tubes.value));
-        let split = 10.0 * lg((tubes + self.main) / f64::from(run.tubes.value));
-        let hears = room(run.room).filter(|_| run.tubes.value > 0)?;
-        let value = self.through + speaking - metre * way - self.givens.value(G::BoxDamping) - split + hears;
+    pub fn heard(&self, run: &Run, hears: f64, working: &mut Working) -> Option<Voice> {
+        let manifold = self.manifolds.get(run.manifold).filter(|_| run.tubes.value > 0)?;
+        let Mouth { room: from, speaking, way, .. } =
+            manifold.loudest.into_iter().flatten().find(|mouth| mouth.room != run.room)?;
+        let way = way + run.length(self.givens).as_m();
+        let split = 10.0 * lg((manifold.tubes + self.main) / f64::from(run.tubes.value));
+        let weaker = self.givens.value(G::TubeDamping) * way + self.givens.value(G::BoxDamping) + split;
+        let value = self.through + speaking - weaker + hears;
         let terms = [
             Term::new("L_valves", self.through, Unit::DecibelA, Origin::Printed(&SPEECH)),
             Term::new("room₁", speaking, Unit::Decibel, Origin::Counted),
@@ -74,6 +107,18 @@ impl<'a> Speaking<'a> {
         ];
         let line = working.record_for(Some(run.room), Formula::VoiceHeard, (value, Unit::DecibelA), &SPEECH, &terms);
         Some(Voice { from, level: Traced { value, line } })
+    }
+}
+
+impl Manifold {
+    /// The two loudest with one more. A room has one run on a manifold; of equal ones the earlier stays.
+    fn with(&self, mouth: Mouth) -> [Option<Mouth>; 2] {
+        let louder = |known: Option<Mouth>| known.is_none_or(|known| mouth.comes > known.comes);
+        match self.loudest {
+            [first, _] if louder(first) => [Some(mouth), first],
+            [first, second] if louder(second) => [first, Some(mouth)],
+            loudest => loudest,
+        }
     }
 }
 

@@ -1,19 +1,17 @@
-//! Seal, insulate, drain, protect, and what must be so before power.
+//! Seal, drain, protect, and what must be so before power.
 
 use super::making::Making;
 use super::rough::tubes;
 use super::{Number, NumberName as N, StepKey, StepRule as R, checks, lists, part_of_flow, trap_drop, trap_seal};
-use crate::air;
-use crate::cold::{self, ColdDuct, Film, Jacket};
 use crate::formula::Formula;
 use crate::given::GivenId as G;
 use crate::id::Home;
 use crate::on_site::leak_in_test;
-use crate::quantity::{Length, Pressure, Temperature, Unit, Velocity};
-use crate::rules::{self, Level};
+use crate::quantity::{Length, Pressure, Unit};
+use crate::rules::Level;
 use crate::source::{ARITHMETIC, PRACTICE, Source, YOURS};
 use crate::transfer::Opening;
-use crate::working::{Origin, Term};
+use crate::working::Origin;
 
 static FASTENERS: Source =
     Source::published("US home-upgrade work specification", "", "three fasteners, equally spaced");
@@ -47,77 +45,6 @@ fn leak_limit(making: &mut Making) -> Number {
     let leak = making.in_steps(leak);
     making.line((N::Leak, Formula::LeakInTest), leak, share.source, &terms)
 }
-
-/// Cold ducts.
-pub(super) fn insulate(making: &mut Making) {
-    making.step_by(R::SlopeExhaust, G::CoreFall, [making.given(N::Fall, G::CoreFall)]);
-    let least = [Jacket::Matt, Jacket::Bright].map(|jacket| least_insulation(making, jacket));
-    let [matt, bright] = least;
-    let inside = least_around_tubes(making);
-    making.step_by(
-        R::InsulateColdDucts,
-        G::CoreInsulation,
-        [making.given(N::Thickness, G::CoreInsulation), matt, bright, inside],
-    );
-}
-
-/// What keeps the jacket of a cold duct above the dew point of the room.
-fn least_insulation(making: &mut Making, jacket: Jacket) -> Number {
-    let givens = making.parts.givens;
-    let temperature = |id| Temperature::of(givens.measure(id)).unwrap_or(Temperature::from_celsius(0.0));
-    let (inside, room) = (temperature(G::OutdoorTemperature), temperature(G::IndoorTemperature));
-    let (bore, conductivity) = (making.length(G::ColdDuct), givens.value(G::Conductivity));
-    let duct = ColdDuct { bore, inside, room, conductivity, inner: f64::INFINITY };
-    let least = duct.least(givens.value(G::IndoorHumidity), |colder| Film::of(colder, room, jacket));
-    let Some(least) = least else {
-        let origin = Origin::Given(G::OutdoorTemperature);
-        return Number { name: N::Thickness, value: None, unit: Unit::Millimetre, origin };
-    };
-    let terms = [
-        givens.term("T_i", G::OutdoorTemperature),
-        givens.term("T_a", G::IndoorTemperature),
-        givens.term("φ", G::IndoorHumidity),
-        givens.term("d", G::ColdDuct),
-        givens.term("λ", G::Conductivity),
-    ];
-    making.line((N::Thickness, Formula::LeastInsulation), (least.as_mm(), Unit::Millimetre), &SWEATING, &terms)
-}
-
-/// What keeps the inside of an extract tube in a loft as cold as outdoors above the dew point of its air. None where it never
-/// sweats.
-fn least_around_tubes(making: &mut Making) -> Number {
-    let (givens, runs) = (making.parts.givens, making.parts.runs);
-    let temperature = |id| Temperature::of(givens.measure(id)).unwrap_or(Temperature::from_celsius(0.0));
-    let (inside, room) = (temperature(G::IndoorTemperature), temperature(G::OutdoorTemperature));
-    let humidity = givens.value(G::IndoorHumidity);
-    let speeds = runs.side(rules::Air::Extract).map(|run| run.speed_normal.value);
-    let slowest = speeds.filter(|speed| *speed > Velocity::ZERO).reduce(Velocity::min);
-    let pressure = air::standard_pressure(making.length(G::Altitude));
-    let air = pressure.and_then(|pressure| air::Air::at(inside, humidity, pressure));
-    let (bore, conductivity) = (runs.section.hydraulic_bore(), givens.value(G::Conductivity));
-    let least = slowest.zip(air).and_then(|(speed, air)| {
-        let tube = ColdDuct { bore, inside, room, conductivity, inner: cold::inner(speed, bore, air) };
-        tube.least_within(humidity, |colder| Film::of(colder, room, Jacket::Matt))
-    });
-    let Some(least) = least.filter(|least| *least > Length::ZERO) else {
-        let origin = Origin::Given(G::OutdoorTemperature);
-        return Number { name: N::Thickness, value: None, unit: Unit::Millimetre, origin };
-    };
-    let slowest = slowest.unwrap_or(Velocity::ZERO);
-    let terms = [
-        givens.term("T_i", G::IndoorTemperature),
-        givens.term("T_a", G::OutdoorTemperature),
-        givens.term("φ", G::IndoorHumidity),
-        Term::new("d", bore.as_mm(), Unit::Millimetre, Origin::Counted),
-        Term::new("v", slowest.as_ms(), Unit::MetrePerSecond, Origin::Counted),
-        givens.term("λ", G::Conductivity),
-    ];
-    making.line((N::Thickness, Formula::LeastAround), (least.as_mm(), Unit::Millimetre), &INSIDE, &terms)
-}
-
-static INSIDE: Source = Source::memory("ISO 12241", "2022", "inner coefficient after Gnielinski 1976");
-
-static SWEATING: Source = Source::memory("ISO 12241", "2022", "surface coefficient after Churchill and Chu 1975");
 
 /// Trap and drain pipe.
 pub(super) fn drain(making: &mut Making) {

@@ -1,7 +1,7 @@
 //! Making the list for one house.
 
 use super::making::Making;
-use super::{Step, commissioning, finish, locks, rough, survey};
+use super::{Step, commissioning, finish, insulation, locks, rough, survey};
 use crate::delivery::Delivery;
 use crate::facts::Facts;
 use crate::given::Givens;
@@ -43,7 +43,7 @@ pub fn list(parts: &Parts, working: &mut Working, issues: &mut Vec<Issue>) -> Ve
     rough::fix(&mut making);
     rough::connect(&mut making);
     finish::seal(&mut making);
-    finish::insulate(&mut making);
+    insulation::insulate(&mut making);
     finish::drain(&mut making);
     finish::protect(&mut making);
     finish::pre_check(&mut making);

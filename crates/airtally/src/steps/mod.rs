@@ -7,6 +7,7 @@ mod asks;
 mod checks;
 mod commissioning;
 mod finish;
+mod insulation;
 mod list;
 mod lists;
 mod locks;
@@ -115,6 +116,14 @@ pub enum NumberName {
     Crossing,
     /// A thickness of insulation.
     Thickness,
+    /// Below which a matt jacket sweats.
+    SweatsMatt,
+    /// Below which a jacket of bright foil sweats.
+    SweatsBright,
+    /// Below which a tube in the cold sweats inside.
+    SweatsInside,
+    /// Temperature of the outdoor air at the unit.
+    Temperature,
     /// The drop of a trap.
     TrapDrop,
     /// The water seal of a trap.

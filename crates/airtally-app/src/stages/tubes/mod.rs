@@ -2,6 +2,7 @@
 
 mod duty;
 mod layout;
+mod open_run;
 mod run;
 mod trial;
 mod unit;
