@@ -273,5 +273,5 @@ mod tests {
     }
 
     /// Names of the browser's, and what is said without the book.
-    const FOREIGN: [&str; 3] = ["Apple", "QuotaExceededError", "Nothing"];
+    const FOREIGN: [&str; 4] = ["Apple", "NFKD", "QuotaExceededError", "Nothing"];
 }
