@@ -42,6 +42,7 @@ topics!(
     netherlands,
     on_site,
     passive,
+    second_opinions,
     shares,
     sound,
     transfer,

@@ -230,3 +230,55 @@ const MOST_LOOKS: u32 = 100;
 /// Parts whose pivot is below this share cannot be told apart: readings are good to a few in a hundred.
 const APART: f64 = 1e-6;
 const TINY: f64 = 1e-14;
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn square(pascal: f64) -> Law {
+        Law::default().rated(Pressure::ZERO, Pressure::from_pa(pascal), Flow::from_m3h(1.0))
+    }
+
+    fn round(speed: f64, closed: f64, read: [f64; 4]) -> Readings {
+        let fan = Fan::Formula { shut: 300.0, linear: 0.15, square: 0.0012 };
+        let (added, flows) = ([closed, 0.0, 0.0, 0.0].map(square).to_vec(), read.map(Flow::from_m3h).to_vec());
+        Readings { fan: fan.at(speed, 1.2), added, flows, pressure: None }
+    }
+
+    /// The root of the largest by the least eigenvalue, by Jacobi's turns.
+    fn condition(mut matrix: Vec<Vec<f64>>) -> f64 {
+        let size = matrix.len();
+        for _ in 0..50 {
+            for p in 0..size {
+                for q in p + 1..size {
+                    let angle = 0.5 * f64::atan2(2.0 * matrix[p][q], matrix[q][q] - matrix[p][p]);
+                    let (s, c) = angle.sin_cos();
+                    for row in &mut matrix {
+                        (row[p], row[q]) = (c * row[p] - s * row[q], s * row[p] + c * row[q]);
+                    }
+                    for k in 0..size {
+                        let (a, b) = (matrix[p][k], matrix[q][k]);
+                        (matrix[p][k], matrix[q][k]) = (c * a - s * b, s * a + c * b);
+                    }
+                }
+            }
+        }
+        let own = (0..size).map(|at| matrix[at][at]);
+        f64::sqrt(own.clone().fold(f64::MIN, f64::max) / own.fold(f64::MAX, f64::min))
+    }
+
+    /// Handbook of physics, section 11, with scipy: the Jacobian of these three rounds has the condition 8.524. Readings are printed
+    /// to one decimal, which moves their weights by up to 2 in a thousand.
+    #[test]
+    fn slopes_are_those_of_another_program() {
+        let tubes = [0.03, 0.06, 0.05, 0.025].map(square);
+        let rounds = [
+            round(1.0, 0.0, [47.4, 33.5, 36.7, 51.9]),
+            round(1.0, 0.05, [31.6, 36.5, 40.0, 56.6]),
+            round(0.8, 0.0, [37.9, 26.8, 29.4, 41.6]),
+        ];
+        let look = Site { path: &square(0.006), tubes: &tubes, rounds: &rounds }.look(&[0.0; 5]).unwrap();
+        let ours = condition(look.matrix);
+        assert!((ours / 8.524 - 1.0).abs() < 0.002, "{ours}");
+    }
+}
