@@ -256,9 +256,9 @@ mod tests {
                     for row in &mut matrix {
                         (row[p], row[q]) = (c * row[p] - s * row[q], s * row[p] + c * row[q]);
                     }
-                    for k in 0..size {
-                        let (a, b) = (matrix[p][k], matrix[q][k]);
-                        (matrix[p][k], matrix[q][k]) = (c * a - s * b, s * a + c * b);
+                    let (above, below) = matrix.split_at_mut(q);
+                    for (a, b) in above[p].iter_mut().zip(&mut below[0]) {
+                        (*a, *b) = (c * *a - s * *b, s * *a + c * *b);
                     }
                 }
             }
