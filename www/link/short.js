@@ -1,5 +1,6 @@
 // A house file as few bytes, before they are deflated. Any JSON goes through unchanged; what a house file often holds
 // is short. The file comes out as text and never as an object, so no name in it can touch one of this page.
+import { NEXT_ROOM, NEXT_STEP, Row, SAME_STEP } from "./row.js";
 import { SHAPES, WORDS } from "./words.js";
 
 /** Most letters of a text that is made: a house file may not be longer. */
@@ -15,7 +16,7 @@ const FIRST_PAGE = 256 - WORD;
 
 /** The bytes of a JSON text. */
 export function shorten(json) {
-  const bytes = [];
+  const bytes = Object.assign([], { row: new Row() });
   write(JSON.parse(json), bytes);
   return Uint8Array.from(bytes);
 }
@@ -35,6 +36,8 @@ function write(value, into) {
 function writeText(text, into) {
   const at = WORDS.indexOf(text);
   if (at < 0) return into.push(TEXT), spell(text, into);
+  const sign = into.row.sign(at);
+  if (sign) return into.push(sign);
   if (at < FIRST_PAGE) return into.push(WORD + at);
   into.push(PAGES + ((at - FIRST_PAGE) >> 8), (at - FIRST_PAGE) & 255);
 }
@@ -67,9 +70,14 @@ function writeMap(fields, into) {
   let next = 0;
   for (const name of names) {
     if (next === fields.length) return into.push(END);
-    if (fields[next][0] === name) write(fields[next++][1], into);
+    if (fields[next][0] === name) writeField(name, fields[next++][1], into);
     else into.push(ABSENT);
   }
+}
+
+function writeField(name, value, into) {
+  if (name === "room" && into.row.isNextRoom(value)) into.push(NEXT_ROOM);
+  else write(value, into);
 }
 
 function inOrder(fields, names) {
@@ -79,7 +87,7 @@ function inOrder(fields, names) {
 
 /** The JSON text of bytes. Throws `newer` at what a later page wrote, `damaged` at what none did, `large` at too much. */
 export function lengthen(bytes) {
-  const from = { bytes, at: 0, left: LONGEST };
+  const from = { bytes, at: 0, left: LONGEST, row: new Row() };
   const json = read(from, next(from), DEEPEST);
   if (from.at !== bytes.length) throw new Error("damaged");
   return json;
@@ -106,6 +114,9 @@ function read(from, sign, deeper) {
     case TRUE: return made(from, "true");
     case TEXT: return made(from, JSON.stringify(spelled(from)));
     case NUMBER: return number(from);
+    case NEXT_ROOM: return made(from, String(from.row.nextRoom()));
+    case SAME_STEP:
+    case NEXT_STEP: return word(from, from.row.word(sign));
   }
   if (sign >= PAGES && sign < SHAPED) return word(from, FIRST_PAGE + ((sign - PAGES) << 8) + next(from));
   if (deeper === 0) throw new Error("damaged");
@@ -119,6 +130,7 @@ function read(from, sign, deeper) {
 
 function word(from, at) {
   if (at >= WORDS.length) throw new Error("newer");
+  from.row.saw(at);
   return made(from, JSON.stringify(WORDS[at]));
 }
 
@@ -146,9 +158,15 @@ function shaped(from, names, deeper) {
   for (const name of names) {
     const sign = next(from);
     if (sign === END) break;
-    if (sign !== ABSENT) fields.push(`${made(from, JSON.stringify(name))}:${read(from, sign, deeper)}`);
+    if (sign !== ABSENT) fields.push(`${made(from, JSON.stringify(name))}:${readField(name, from, sign, deeper)}`);
   }
   return `{${fields.join(",")}}`;
+}
+
+function readField(name, from, sign, deeper) {
+  const json = read(from, sign, deeper);
+  if (name === "room" && /^\d+$/.test(json)) from.row.sawRoom(Number(json));
+  return json;
 }
 
 function spelled(from) {
