@@ -2,6 +2,7 @@
  * The ids of house files as links write them: one byte for each of the first, two for the rest. Their order is part of
  * every link that was ever made: it never changes, and nothing is taken out. New ids may be added at the end; a page
  * from before cannot read links with them and says so. An id that is not here is spelled out.
+ * There is room for 1 216: the signs behind the fourth page say other things.
  */
 export const WORDS = `
   area m2 supply-run extract-run m length width height sleepers supply-tubes extract-tubes supply-built extract-built

@@ -62,7 +62,7 @@ pub fn in_display(amount: f64, unit: Unit, display: Display) -> Shown {
     }
 }
 
-/// The unit the page shows in place of a unit. Small flows of CO2, pressures and times stay as they are.
+/// The unit the page shows in place of a unit. Small flows of CO2, pressures, temperatures and times stay as they are.
 pub const fn unit_in(unit: Unit, display: Display) -> Unit {
     let feet = matches!(display, Display::CubicFeet);
     match unit {

@@ -17,6 +17,8 @@ const HOSTILE = [
   ["cut", whole.slice(0, -7), /damaged/],
   ["something behind it", `${whole}AAAAAAAA`, /damaged/],
   ["a newer form", whole.replace("#h1.", "#h2."), /newer/],
+  ["the same step before any", hashOf(Uint8Array.of(5, 14, 0)), /damaged/],
+  ["a room for a name", hashOf(Uint8Array.of(6, 13, 2, 0)), /damaged/],
   ["a word of the future", hashOf(Uint8Array.of(11, 255)), /newer/],
   ["a shape of the future", hashOf(Uint8Array.of(31, 0)), /newer/],
   ["a newer file", file(`"airtally":1`, `"airtally":9`), /version 9/],

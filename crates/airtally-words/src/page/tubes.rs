@@ -14,7 +14,7 @@ pub const EXTRACT_PORTS: &str = "Extract ports";
 /// Below both.
 pub const PORTS_NOTE: &str = "Spare ports are counted in; cap them.";
 /// Before what decides the number of tubes.
-pub const WHY: &str = "Why so many";
+pub const WHY: &str = "Number of tubes";
 /// Before a length.
 pub const CUT: &str = "Cut";
 /// Beside it.
@@ -208,8 +208,8 @@ pub const fn heard_name(level: Level) -> &'static str {
 
 /// What a length does to its side and to the price.
 pub fn side_follows(room: &str, takes: &str, price: Option<&str>) -> String {
-    let price = price.map_or(String::new(), |price| [" Parts and work so far: ", price, "."].concat());
-    ["Most of this side takes ", room, ": ", takes, ".", &price].concat()
+    let price = price.map_or(String::new(), price_so_far);
+    [room, " takes most of this side: ", takes, ". ", &price].concat()
 }
 
 /// Read out before a level of sound.

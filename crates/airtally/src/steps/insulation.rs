@@ -19,10 +19,10 @@ static WARMING: Source = Source::memory("ISO 12241", "2022", "energy balance alo
 pub(super) fn insulate(making: &mut Making) {
     making.step_by(R::SlopeExhaust, G::CoreFall, [making.given(N::Fall, G::CoreFall)]);
     let [matt, bright] = [Jacket::Matt, Jacket::Bright].map(|jacket| least(making, jacket));
-    let inside = least_around_tubes(making);
-    let planned = making.given(N::Thickness, G::CoreInsulation);
-    let warmed = warmed(making);
-    making.step_by(R::InsulateColdDucts, G::CoreInsulation, [planned, matt, bright, inside, warmed]);
+    let (inside, warmed) = (least_around_tubes(making), warmed(making));
+    let planned = Some(making.given(N::Thickness, G::CoreInsulation));
+    let numbers: Vec<Number> = [planned, matt, bright, inside, warmed].into_iter().flatten().collect();
+    making.step_by(R::InsulateColdDucts, G::CoreInsulation, numbers);
 }
 
 fn temperature(making: &Making, id: G) -> Temperature {
@@ -40,12 +40,12 @@ fn outdoor_duct(making: &Making) -> ColdDuct {
     }
 }
 
-/// What keeps the jacket of a cold duct above the dew point of the room.
-fn least(making: &mut Making, jacket: Jacket) -> Number {
+/// What keeps the jacket of a cold duct above the dew point of the room. None where it never sweats, or whatever lies around it.
+fn least(making: &mut Making, jacket: Jacket) -> Option<Number> {
     let (givens, duct) = (making.parts.givens, outdoor_duct(making));
     let least = duct.least(givens.value(G::IndoorHumidity), |colder| Film::of(colder, duct.room, jacket));
     let name = if jacket == Jacket::Bright { N::SweatsBright } else { N::SweatsMatt };
-    let Some(least) = least else { return unknown(name, Unit::Millimetre) };
+    let least = least.filter(|least| *least > Length::ZERO)?;
     let terms = [
         givens.term("T_i", G::OutdoorTemperature),
         givens.term("T_a", G::IndoorTemperature),
@@ -53,12 +53,13 @@ fn least(making: &mut Making, jacket: Jacket) -> Number {
         givens.term("d", G::ColdDuct),
         givens.term("λ", G::Conductivity),
     ];
-    making.line((name, Formula::LeastInsulation), (least.as_mm(), Unit::Millimetre), &SWEATING, &terms)
+    let least = (least.as_mm(), Unit::Millimetre);
+    Some(making.line((name, Formula::LeastInsulation), least, &SWEATING, &terms))
 }
 
 /// What keeps the inside of an extract tube in a loft as cold as outdoors above the dew point of its air. None where it never
 /// sweats.
-fn least_around_tubes(making: &mut Making) -> Number {
+fn least_around_tubes(making: &mut Making) -> Option<Number> {
     let (givens, runs) = (making.parts.givens, making.parts.runs);
     let (inside, room) = (temperature(making, G::IndoorTemperature), temperature(making, G::OutdoorTemperature));
     let humidity = givens.value(G::IndoorHumidity);
@@ -69,9 +70,7 @@ fn least_around_tubes(making: &mut Making) -> Number {
         let tube = ColdDuct { bore, inside, room, conductivity, inner: cold::inner(speed, bore, air) };
         tube.least_within(humidity, |colder| Film::of(colder, room, Jacket::Matt))
     });
-    let Some((slowest, least)) = slowest.zip(least.filter(|least| *least > Length::ZERO)) else {
-        return unknown(N::SweatsInside, Unit::Millimetre);
-    };
+    let (slowest, least) = slowest.zip(least.filter(|least| *least > Length::ZERO))?;
     let terms = [
         givens.term("T_i", G::IndoorTemperature),
         givens.term("T_a", G::OutdoorTemperature),
@@ -80,16 +79,17 @@ fn least_around_tubes(making: &mut Making) -> Number {
         Term::new("v", slowest.as_ms(), Unit::MetrePerSecond, Origin::Counted),
         givens.term("λ", G::Conductivity),
     ];
-    making.line((N::SweatsInside, Formula::LeastAround), (least.as_mm(), Unit::Millimetre), &INSIDE, &terms)
+    let least = (least.as_mm(), Unit::Millimetre);
+    Some(making.line((N::SweatsInside, Formula::LeastAround), least, &INSIDE, &terms))
 }
 
 /// How warm the outdoor air is when it comes to the unit, in a matt jacket of the planned thickness.
-fn warmed(making: &mut Making) -> Number {
+fn warmed(making: &mut Making) -> Option<Number> {
     let (givens, duct) = (making.parts.givens, outdoor_duct(making));
     let flow = making.parts.shares.at(Level::Normal).total;
-    let Some(air) = air_of(making, duct.inside, air::OUTDOOR_HUMIDITY) else {
-        return unknown(N::Temperature, Unit::Celsius);
-    };
+    let air = air_of(making, duct.inside, air::OUTDOOR_HUMIDITY)?;
+    // Heat that hardly comes into the air warms it little: here it must not count as coming in at once.
+    let duct = ColdDuct { inner: cold::inner(flow / duct.bore.section(), duct.bore, air), ..duct };
     let (length, thickness) = (making.length(G::OutdoorDuct), making.length(G::CoreInsulation));
     let warmed = duct.after(length, thickness, film(duct, thickness), flow, air);
     let terms = [
@@ -100,9 +100,10 @@ fn warmed(making: &mut Making) -> Number {
         givens.term("λ", G::Conductivity),
         givens.term("L", G::OutdoorDuct),
         making.term("Q", making.total(Level::Normal)),
+        Term::new("ρ", air.density(), Unit::Ratio, Origin::Counted),
     ];
     let value = (warmed.as_celsius(), Unit::Celsius);
-    making.line((N::Temperature, Formula::WarmedAir), value, &WARMING, &terms)
+    Some(making.line((N::Temperature, Formula::WarmedAir), value, &WARMING, &terms))
 }
 
 /// How well heat goes into the matt jacket of a duct, W/(m²·K): by the temperature it has in its room. The first guess hardly matters.
@@ -118,7 +119,47 @@ fn air_of(making: &Making, temperature: Temperature, humidity: f64) -> Option<Ai
     Air::at(temperature, humidity, air::standard_pressure(making.length(G::Altitude))?)
 }
 
-/// Not to be had for these temperatures.
-fn unknown(name: N, unit: Unit) -> Number {
-    Number { name, value: None, unit, origin: Origin::Given(G::OutdoorTemperature) }
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::edit::Edit;
+    use crate::house::{Field, House, RoomKind};
+    use crate::report::Report;
+
+    fn numbers(set: &[(G, &str)]) -> Vec<(N, f64)> {
+        let rooms = [RoomKind::Living, RoomKind::Bedroom, RoomKind::Kitchen, RoomKind::Bathroom];
+        let house = rooms.into_iter().fold(House::new(), |house, kind| Edit::AddRoom(kind).apply(&house));
+        let set = set.iter().map(|(id, text)| Edit::Set(Field::Given(*id), (*text).to_owned(), id.given().unit));
+        let report = Report::of(set.fold(house, |house, edit| edit.apply(&house)));
+        let step = report.steps().iter().find(|step| step.key.rule == R::InsulateColdDucts).unwrap();
+        step.numbers.iter().map(|number| (number.name, number.value.unwrap())).collect()
+    }
+
+    fn warmed(set: &[(G, &str)]) -> f64 {
+        numbers(set).into_iter().find(|(name, _)| *name == N::Temperature).unwrap().1
+    }
+
+    #[test]
+    fn outdoor_air_warms_up_more_where_more_heat_comes_in() {
+        let usual = warmed(&[]);
+        assert!(usual > -5.0 && usual < 20.0, "{usual}");
+        assert!(warmed(&[(G::OutdoorDuct, "10")]) > usual);
+        assert!(warmed(&[(G::CoreInsulation, "100")]) < usual);
+        assert!(warmed(&[(G::Conductivity, "0.02")]) < usual);
+    }
+
+    /// Worked by hand for a bare duct of 160 mm: 1/U' = 1/(h_i·π·d) + 1/(h_o·π·d). Neither side passes more than about 10 W/(m²·K),
+    /// so that 10 m cannot bring it more than U'·L·ΔT = 5 · 0.503 · 10 · 25 = 630 W, or 15 K at the least flow a house has, 100 m³/h.
+    #[test]
+    fn a_bare_duct_does_not_make_outdoor_air_warm() {
+        let bare = warmed(&[(G::CoreInsulation, "0"), (G::OutdoorDuct, "10")]);
+        assert!(bare > warmed(&[(G::OutdoorDuct, "10")]) && bare < 10.0, "{bare}");
+    }
+
+    #[test]
+    fn what_never_sweats_is_not_named() {
+        let names = |set: &[(G, &str)]| numbers(set).into_iter().map(|(name, _)| name).collect::<Vec<_>>();
+        assert_eq!(names(&[]), [N::Thickness, N::SweatsMatt, N::SweatsBright, N::SweatsInside, N::Temperature]);
+        assert_eq!(names(&[(G::OutdoorTemperature, "15")]), [N::Thickness, N::Temperature]);
+    }
 }

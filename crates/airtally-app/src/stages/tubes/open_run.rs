@@ -35,7 +35,12 @@ struct Of<'a> {
 
 impl Of<'_> {
     /// What the length does to the whole: the run that takes most of this side, and the price.
+    ///
+    /// On paper it would stand below every run.
     fn side(&self) -> Html {
+        if self.view.desk.paper {
+            return nothing();
+        }
         let report = &self.view.page.report;
         let runs = report.delivery().side(self.run.air).map_or(&[] as &[Drop], |side| side.runs.as_slice());
         let Some(index) = runs.iter().find(|drop| drop.index) else { return nothing() };
