@@ -25,7 +25,7 @@ pub struct ColdDuct {
     pub room: Temperature,
     /// How well the insulation conducts, W/(m·K).
     pub conductivity: f64,
-    /// How well heat comes out of the air in the duct, W/(m²·K); infinite is on the safe side.
+    /// How well heat comes out of the air in the duct, W/(m²·K); infinite is on the safe side where it is about sweat, not where it is about warming.
     pub inner: f64,
 }
 

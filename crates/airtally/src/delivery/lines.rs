@@ -15,7 +15,6 @@ use crate::given::GivenId;
 use crate::house::{Field, RoomField};
 use crate::id::Curve;
 use crate::quantity::{Flow, Length, Pressure, Unit, Velocity};
-use crate::rules::Air;
 use crate::runs::Run;
 use crate::source::{PRACTICE, Source, YOURS};
 use crate::working::{Origin, Term, Traced};
@@ -49,7 +48,7 @@ impl Making<'_> {
         let taken = path.at(each);
         let value = taken.pressure + valve.value;
         let length = match run.legs {
-            Some(_) => Origin::Typed(Field::Room(run.room, legs_field(self.air))),
+            Some(_) => Origin::Typed(Field::Room(run.room, RoomField::legs(self.air))),
             None => Origin::Given(GivenId::RunLength),
         };
         let [f, l, d, k, v, rho] = duct_terms(&path, &taken, length, Origin::Counted);
@@ -143,13 +142,6 @@ impl Making<'_> {
         let terms = [loss, metres_a_second(speed), Term::new("ρ", density, Unit::Ratio, Origin::Counted)];
         let line = self.working.record(Formula::GrillePressure, (value.as_pa(), Unit::Pascal), &PRACTICE, &terms);
         Traced { value, line }
-    }
-}
-
-fn legs_field(air: Air) -> RoomField {
-    match air {
-        Air::Supply => RoomField::SupplyRun,
-        Air::Extract => RoomField::ExtractRun,
     }
 }
 

@@ -2,7 +2,7 @@
 
 use super::Display;
 use crate::entry::Limit;
-use crate::id::{Field, HouseField, RoomField};
+use crate::id::{Air, Field, HouseField, RoomField};
 use crate::quantity::{Kind, Unit};
 
 impl HouseField {
@@ -43,6 +43,14 @@ impl HouseField {
 }
 
 impl RoomField {
+    /// Where the legs of a room's run are typed.
+    pub const fn legs(air: Air) -> Self {
+        match air {
+            Air::Supply => Self::SupplyRun,
+            Air::Extract => Self::ExtractRun,
+        }
+    }
+
     /// What is accepted. The bounds are ours: wide enough for any room, no rule behind them.
     pub const fn limit(self) -> Limit {
         match self {

@@ -148,12 +148,13 @@ mod tests {
         assert!(warmed(&[(G::Conductivity, "0.02")]) < usual);
     }
 
-    /// Worked by hand for a bare duct of 160 mm: 1/U' = 1/(h_i·π·d) + 1/(h_o·π·d). Neither side passes more than about 10 W/(m²·K),
-    /// so that 10 m cannot bring it more than U'·L·ΔT = 5 · 0.503 · 10 · 25 = 630 W, or 15 K at the least flow a house has, 100 m³/h.
+    /// Worked by hand with another law for the inside, Dittus and Boelter's: 70 m³/h of −5 °C in a bare duct of 160 mm are 0.97 m/s,
+    /// Re 12 100, Nu 37, h 5.5; a matt jacket takes about 8.3 from its room. Together 1.66 W/(m·K); 10 m and 25.7 W/K leave
+    /// e^(−0.65) of 25 K, so that it comes with 6.9 °C. Laws for the inside differ by a tenth or two.
     #[test]
-    fn a_bare_duct_does_not_make_outdoor_air_warm() {
+    fn a_bare_duct_warms_outdoor_air_as_worked_by_hand() {
         let bare = warmed(&[(G::CoreInsulation, "0"), (G::OutdoorDuct, "10")]);
-        assert!(bare > warmed(&[(G::OutdoorDuct, "10")]) && bare < 10.0, "{bare}");
+        assert!((bare - 6.9).abs() < 1.5, "{bare}");
     }
 
     #[test]

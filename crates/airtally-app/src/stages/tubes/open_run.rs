@@ -20,10 +20,9 @@ use yew::prelude::*;
 
 /// The length comes first: the rest follows from it.
 pub fn open_run(view: &View, run: &Run, name: &str) -> Html {
-    let at = if run.air == Air::Supply { RoomField::SupplyRun } else { RoomField::ExtractRun };
     let of = Of { view, run, name };
     let facts = [of.count(), of.cut(), of.speeds(), of.pressure(), of.sound(), of.blown()];
-    nodes([entry(view, Field::Room(run.room, at), None), of.side(), el("dl", "facts", facts)])
+    nodes([entry(view, Field::Room(run.room, RoomField::legs(run.air)), None), of.side(), el("dl", "facts", facts)])
 }
 
 /// A run with the name of its room.
